@@ -1,0 +1,16 @@
+/**
+ * The one place where units change. Inside the model: cm, h, cm3 of water per tree, matric head in cm (negative when
+ * unsaturated). Outside: the field's own units, named in every field. One kPa is taken as 10.2 cm of water
+ * (1 / (9.81 m/s2 x 1000 kg/m3) rounded to three digits, the trade's usual figure).
+ */
+export const cmPerKPa = 10.2;
+export const cmPerM = 100;
+export const cm3PerL = 1000;
+export const minutesPerH = 60;
+export const mmPerCm = 10;
+
+/** Tension in kPa (positive) to matric head in cm (negative). @example headFromTension(10) // -102 */
+export const headFromTension = (tensionKPa: number): number => -tensionKPa * cmPerKPa;
+
+/** Matric head in cm to tension in kPa; a positive head (free water) gives a negative tension. @example tensionFromHead(-102) // 10 */
+export const tensionFromHead = (headCm: number): number => -headCm / cmPerKPa;
