@@ -1,0 +1,42 @@
+import type { Ground } from "./ground.js";
+
+/**
+ * Moves water that the update left above saturation: upward through the lane, then to the nearest top cells with room,
+ * the rest is returned as run-off, cm3. What goes up counts against `downwardCm3`. Nothing is lost.
+ *
+ * @example const runoffCm3 = moveOverfill(theta, ground, fluxes.downwardCm3)
+ */
+export function moveOverfill(theta: Float64Array, ground: Ground, downwardCm3: Float64Array): number {
+  const { layers, lanes, volumeCm3 } = ground.grid;
+  const { thetaSaturated } = ground;
+  let runoff = 0;
+  for (let i = layers - 1; i >= 0; i--) {
+    for (let j = 0; j < lanes; j++) {
+      const c = i * lanes + j;
+      if (theta[c] <= thetaSaturated[c]) continue;
+      let excess = (theta[c] - thetaSaturated[c]) * volumeCm3[c];
+      theta[c] = thetaSaturated[c];
+      if (i > 0) {
+        theta[c - lanes] += excess / volumeCm3[c - lanes];
+        downwardCm3[i - 1] -= excess;
+        continue;
+      }
+      for (let reach = 1; reach < lanes && excess > 0; reach++) {
+        if (j + reach < lanes) excess = pour(theta, ground, j + reach, excess);
+        if (j - reach >= 0 && excess > 0) excess = pour(theta, ground, j - reach, excess);
+      }
+      runoff += excess;
+    }
+  }
+  return runoff;
+}
+
+/** Fills one cell as far as it goes; returns what is left, cm3. */
+function pour(theta: Float64Array, ground: Ground, cell: number, excessCm3: number): number {
+  const volume = ground.grid.volumeCm3[cell];
+  const roomCm3 = (ground.thetaSaturated[cell] - theta[cell]) * volume;
+  if (roomCm3 <= 0) return excessCm3;
+  const taken = excessCm3 < roomCm3 ? excessCm3 : roomCm3;
+  theta[cell] += taken / volume;
+  return excessCm3 - taken;
+}
