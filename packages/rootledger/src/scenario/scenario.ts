@@ -1,0 +1,130 @@
+/**
+ * A parsed scenario: one block, one soil, one programme, one season of weather. Field units, each named in its field.
+ * Made by `parseScenario`, which checks every field and lists the defaults it used.
+ */
+export interface Scenario {
+  readonly format: 1;
+  readonly name: string;
+  readonly season: Season;
+  readonly block: Block;
+  readonly soil: Soil;
+  readonly weather: SiteWeather;
+  readonly programme: Programme;
+  readonly start: Start;
+}
+
+export interface Season {
+  /** ISO date of the first day. */
+  readonly startDate: string;
+  readonly days: number;
+}
+
+export interface Block {
+  readonly treeSpacingM: number;
+  readonly rowSpacingM: number;
+  readonly tree: Tree;
+  readonly lines: Lines;
+}
+
+export interface Tree {
+  readonly name: string;
+  readonly canopyDiameterM: number;
+  /** Basal crop coefficient by date; linear between the dates, the first and last hold beyond them. */
+  readonly kcb: readonly { readonly date: string; readonly kcb: number }[];
+  readonly roots: Roots;
+  readonly limits: Limits;
+}
+
+export interface Roots {
+  readonly depthCm: number;
+  /** Share of all roots in the top 20 cm. */
+  readonly topShare: number;
+  readonly lateral:
+    | { readonly kind: "along-lines"; readonly halfWidthCm: number }
+    | { readonly kind: "disc"; readonly radiusCm: number };
+  readonly compensationOnset: number;
+}
+
+export interface Limits {
+  readonly pullLimitKPa: number;
+  readonly zeroUptakeKPa: number;
+  readonly airLimitFraction: number;
+  readonly airZeroFraction: number;
+  readonly airReturnKPa: number;
+}
+
+export interface Lines {
+  /** Distances of the driplines from the tree row; mirror pairs such as -0.4 and 0.4, or 0. */
+  readonly offsetsM: readonly number[];
+  readonly emitterSpacingM: number;
+  readonly emitterFlowLPerH: number;
+  /** Mean flow of the lowest quarter of emitters over the mean flow. */
+  readonly lowQuarterUniformityFraction: number;
+}
+
+export type StructureWord = "tight" | "ordinary" | "crumbly";
+
+export type Horizon = { readonly toCm: number; readonly structure: StructureWord } & (
+  | { readonly texture: string }
+  | {
+      readonly vanGenuchten: {
+        readonly thetaResidual: number;
+        readonly thetaSaturated: number;
+        readonly alphaPerCm: number;
+        readonly n: number;
+        readonly kSatCmPerH: number;
+      };
+    }
+);
+
+export interface Soil {
+  readonly name: string;
+  /** From the surface down; the last one ends the profile, below it water drains freely. */
+  readonly horizons: readonly Horizon[];
+}
+
+export interface SiteWeather {
+  readonly name: string;
+  readonly latitudeDeg: number;
+  readonly elevationM: number;
+  readonly windHeightM: number;
+  readonly et0Method: "penman-monteith" | "hargreaves-samani" | "given";
+  readonly rainIntensityMmPerH: number;
+  /** First day of the columns below; the season lies inside them. */
+  readonly startDate: string;
+  readonly days: number;
+  readonly et0Mm: Float64Array;
+  readonly rainMm: Float64Array;
+  readonly sunriseH: Float64Array;
+  readonly sunsetH: Float64Array;
+}
+
+/** A calendar of runs, the same rule every season. */
+export interface Programme {
+  readonly name: string;
+  readonly runs: readonly Run[];
+  /** Replaces the block's emitter flow for this programme. */
+  readonly emitterFlowLPerH?: number;
+}
+
+export interface Run {
+  /** Clock time of the first opening, hours since midnight. */
+  readonly startH: number;
+  readonly everyDays: number;
+  /** Days after the season's start of the first run. */
+  readonly firstDay: number;
+  readonly pulses: number;
+  readonly gapMinutes: number;
+  /** Length of all pulses together, or the water they bring. */
+  readonly amount: { readonly minutes: number } | { readonly litresPerTree: number };
+}
+
+export interface Start {
+  /** Tension of the whole profile at the start. */
+  readonly tensionKPa: number;
+  /**
+   * `same-state`: the season starts from that tension at once. `settled`: the first days of the season are repeated under
+   * the scenario's own programme until storage changes by less than 1 % of the water applied per cycle, and discarded.
+   */
+  readonly kind: "same-state" | "settled";
+}

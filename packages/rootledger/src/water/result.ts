@@ -1,0 +1,122 @@
+/** Which tree of the line: the one fed by the lowest quarter of emitters, the average one, the one that receives the lines' drain-out. */
+export type TreeName = "under-fed" | "mean" | "over-fed";
+
+/** One quantity: `values[row * trees + tree]`. A state holds at the end of the row, a flux during it, a sum since the start. */
+export interface Column {
+  readonly name: string;
+  readonly unit: string;
+  readonly kind: "state" | "flux" | "sum";
+  readonly values: Float64Array;
+}
+
+/** Rows of equal length in time (an hour or a day), one column per quantity. */
+export interface Table {
+  readonly rowLength: "hour" | "day";
+  readonly rows: number;
+  readonly trees: number;
+  readonly columns: readonly Column[];
+}
+
+/** One number fixed before the run. `values` by tree. */
+export interface Measure {
+  readonly id: string;
+  readonly unit: string;
+  readonly values: Float64Array;
+}
+
+/** All that came in, went out and was stored, cm3 per tree, one entry per tree of the line. */
+export interface Ledger {
+  readonly startCm3: Float64Array;
+  readonly emitterCm3: Float64Array;
+  readonly rainCm3: Float64Array;
+  readonly transpirationCm3: Float64Array;
+  readonly evaporationCm3: Float64Array;
+  readonly runoffCm3: Float64Array;
+  readonly bottomCm3: Float64Array;
+  readonly endCm3: Float64Array;
+  /** start + in - out - end. */
+  readonly residualCm3: Float64Array;
+  /** Residual over (start + inflow). */
+  readonly residualFraction: Float64Array;
+}
+
+export type RunStatus =
+  | { readonly kind: "finished" }
+  | { readonly kind: "stopped"; readonly hour: number; readonly by: string }
+  | { readonly kind: "failed"; readonly hour: number; readonly message: string };
+
+/** What a picture of the ground needs: edges, roots, limits. All by cell (layer x lanes + lane) unless the name says otherwise. */
+export interface Section {
+  readonly geometry: "strip" | "ring";
+  readonly geometryReason: string;
+  readonly layerEdgesCm: Float64Array;
+  readonly laneEdgesCm: Float64Array;
+  readonly layers: number;
+  readonly lanes: number;
+  /** Distance of each line from the tree row, cm, on the simulated side. */
+  readonly lineAtCm: Float64Array;
+  readonly volumeCm3: Float64Array;
+  readonly rootShare: Float64Array;
+  readonly thetaSaturated: Float64Array;
+  readonly thetaAtAirReturn: Float64Array;
+  readonly thetaAtPullLimit: Float64Array;
+  readonly thetaResidual: Float64Array;
+}
+
+/** Water the rooted soil can lend between the two limits, weighted by the roots. */
+export interface Window {
+  readonly airReturnKPa: number;
+  readonly pullLimitKPa: number;
+  /** Root-zone water at each limit, mm over the rooted depth, weighted by root share. */
+  readonly waterAtAirReturnMm: number;
+  readonly waterAtPullLimitMm: number;
+  /** Litres per tree between the limits in all rooted cells. */
+  readonly litresPerTree: number;
+}
+
+export interface DefaultUsed {
+  readonly path: string;
+  readonly value: string;
+  readonly source: string;
+}
+
+export interface Result {
+  readonly version: string;
+  readonly scenarioName: string;
+  readonly soilName: string;
+  readonly programmeName: string;
+  readonly engine: "bucket" | "richards";
+  readonly status: RunStatus;
+  readonly startDate: string;
+  readonly trees: readonly TreeName[];
+  readonly section: Section;
+  readonly window: Window;
+  /** How the start was reached; `changeFraction` is the last cycle's storage change over the water applied in it. */
+  readonly settling: { readonly kind: "same-state" | "settled"; readonly cycles: number; readonly changeFraction: number };
+  /** Openings and closings of the valve, hours since the season's start: on, off, on, off ... */
+  readonly valveH: Float64Array;
+  readonly days: Table;
+  readonly hours: Table;
+  /** Theta of every cell at whole hours, `values[(hour - fromHour) * cells + cell]`, of the mean tree, if asked for. */
+  readonly cells?: { readonly fromHour: number; readonly hours: number; readonly theta: Float64Array };
+  /** Hours each cell was airless or thirsty, `values[cell * trees + tree]`; multiply by root share for root-hours. */
+  readonly airlessH: Float64Array;
+  readonly thirstyH: Float64Array;
+  readonly measures: readonly Measure[];
+  readonly ledger: Ledger;
+  readonly notes: readonly string[];
+}
+
+/** A column by name. @throws RangeError if the table has no such column. @example column(result.days, "rain").values */
+export function column(table: Table, name: string): Column {
+  const found = table.columns.find((c) => c.name === name);
+  if (!found) throw new RangeError(`column requires one of ${table.columns.map((c) => c.name).join(", ")}: got ${name}`);
+  return found;
+}
+
+/** A measure by id. @throws RangeError if there is no such measure. @example measure(result, "below-roots").values[0] */
+export function measure(result: Result, id: string): Measure {
+  const found = result.measures.find((m) => m.id === id);
+  if (!found) throw new RangeError(`measure requires one of ${result.measures.map((m) => m.id).join(", ")}: got ${id}`);
+  return found;
+}
