@@ -1,3 +1,7 @@
+import type { Programme } from "../programme/programme.js";
+
+export type { Programme, Run } from "../programme/programme.js";
+
 /**
  * A parsed scenario: one block, one soil, one programme, one season of weather. Field units, each named in its field.
  * Made by `parseScenario`, which checks every field and lists the defaults it used.
@@ -97,26 +101,6 @@ export interface SiteWeather {
   readonly rainMm: Float64Array;
   readonly sunriseH: Float64Array;
   readonly sunsetH: Float64Array;
-}
-
-/** A calendar of runs, the same rule every season. */
-export interface Programme {
-  readonly name: string;
-  readonly runs: readonly Run[];
-  /** Replaces the block's emitter flow for this programme. */
-  readonly emitterFlowLPerH?: number;
-}
-
-export interface Run {
-  /** Clock time of the first opening, hours since midnight. */
-  readonly startH: number;
-  readonly everyDays: number;
-  /** Days after the season's start of the first run. */
-  readonly firstDay: number;
-  readonly pulses: number;
-  readonly gapMinutes: number;
-  /** Length of all pulses together, or the water they bring. */
-  readonly amount: { readonly minutes: number } | { readonly litresPerTree: number };
 }
 
 export interface Start {

@@ -1,0 +1,1 @@
+export { type LineLayout, lineLayout } from "./layout.js";

@@ -1,0 +1,94 @@
+import { cm3PerL, mmPerCm } from "../units.js";
+import type { Progress } from "./simulation.js";
+import { sunShareOf } from "./demand.js";
+import { storageCm3 } from "./tree-run.js";
+
+/** Sums since the start, by tree: `book[tree * ledgerSize + place]`, cm3. */
+export const ledgerSize = 6;
+export const ledgerPlaces = { emitter: 0, rain: 1, transpiration: 2, evaporation: 3, runoff: 4, bottom: 5 } as const;
+
+/**
+ * Books one simulated hour of one tree into the ledger, the hour table and the day table. Returns false if a state is not
+ * a finite number, so that a fault ends the run instead of spreading.
+ */
+export function bookHour(now: Progress, t: number): boolean {
+  const { prepared, demand, hour } = now;
+  const { state, fluxes, flowFactor } = now.trees[t];
+  const { cells } = prepared.grid;
+  const { share } = prepared.roots;
+  const count = now.trees.length;
+  const day = (hour / 24) | 0;
+  let thirsty = 0;
+  let airless = 0;
+  let thirstySeverity = 0;
+  let airlessSeverity = 0;
+  let rootTheta = 0;
+  for (let c = 0; c < cells; c++) {
+    thirsty += share[c] * fluxes.thirstyH[c];
+    airless += share[c] * fluxes.airlessH[c];
+    thirstySeverity += share[c] * fluxes.thirstySeverityH[c];
+    airlessSeverity += share[c] * fluxes.airlessSeverityH[c];
+    rootTheta += share[c] * state.theta[c];
+    now.thirstyH[t * cells + c] += fluxes.thirstyH[c];
+    now.airlessH[t * cells + c] += fluxes.airlessH[c];
+  }
+  const rainMm = (fluxes.rainCm3 / prepared.groundCm2) * mmPerCm;
+  const sun = sunShareOf(demand, day, hour - day * 24, hour - day * 24 + 1);
+  const wantedL = (demand.transpirationCm3[day] * sun) / cm3PerL;
+  const transpiredL = fluxes.transpirationCm3 / cm3PerL;
+  const belowRootsL = fluxes.downwardCm3[prepared.rootedLayers - 1] / cm3PerL;
+  const rootZoneWaterMm = rootTheta * prepared.rootedDepthCm * mmPerCm;
+  const treeFlowCm3PerH = prepared.treeFlowLPerH * cm3PerL * flowFactor;
+
+  const h = now.hours.at;
+  const row = hour * count + t;
+  h.rootZoneWater[row] = rootZoneWaterMm;
+  h.valveOpen[row] = fluxes.emitterCm3 / treeFlowCm3PerH;
+  h.rain[row] = rainMm;
+  h.wanted[row] = wantedL;
+  h.transpired[row] = transpiredL;
+  h.belowRoots[row] = belowRootsL;
+  h.thirstyShare[row] = thirsty;
+  h.airlessShare[row] = airless;
+
+  const storedCm3 = storageCm3(state.theta, prepared.grid);
+  const broughtIn = fluxes.emitterCm3 + fluxes.rainCm3;
+  const tookOut = fluxes.transpirationCm3 + fluxes.evaporationCm3 + fluxes.runoffCm3 + fluxes.bottomCm3;
+  const residualCm3 = now.storedCm3[t] + broughtIn - tookOut - storedCm3;
+  now.storedCm3[t] = storedCm3;
+
+  const d = now.days.at;
+  const dayRow = day * count + t;
+  d.et0[dayRow] = demand.et0Mm[day];
+  d.rain[dayRow] += rainMm;
+  d.applied[dayRow] += fluxes.emitterCm3 / cm3PerL;
+  d.wanted[dayRow] += wantedL;
+  d.transpired[dayRow] += transpiredL;
+  d.evaporated[dayRow] += fluxes.evaporationCm3 / cm3PerL;
+  d.belowRoots[dayRow] += belowRootsL;
+  d.bottom[dayRow] += fluxes.bottomCm3 / cm3PerL;
+  d.runoff[dayRow] += fluxes.runoffCm3 / cm3PerL;
+  d.thirsty[dayRow] += thirsty;
+  d.airless[dayRow] += airless;
+  d.fine[dayRow] += 1 - thirsty - airless;
+  d.thirstySeverity[dayRow] += thirstySeverity;
+  d.airlessSeverity[dayRow] += airlessSeverity;
+  d.rootZoneWater[dayRow] = rootZoneWaterMm;
+  d.storage[dayRow] = storedCm3 / cm3PerL;
+  d.residual[dayRow] += residualCm3 / cm3PerL;
+
+  const book = now.ledger;
+  const at = t * ledgerSize;
+  book[at + ledgerPlaces.emitter] += fluxes.emitterCm3;
+  book[at + ledgerPlaces.rain] += fluxes.rainCm3;
+  book[at + ledgerPlaces.transpiration] += fluxes.transpirationCm3;
+  book[at + ledgerPlaces.evaporation] += fluxes.evaporationCm3;
+  book[at + ledgerPlaces.runoff] += fluxes.runoffCm3;
+  book[at + ledgerPlaces.bottom] += fluxes.bottomCm3;
+
+  const { fromHour, hours } = now.cellWindow;
+  if (t === now.meanTree && hour >= fromHour && hour < fromHour + hours) {
+    now.cellTheta.set(state.theta, (hour - fromHour) * cells);
+  }
+  return Number.isFinite(rootZoneWaterMm) && Number.isFinite(storedCm3) && Number.isFinite(residualCm3);
+}

@@ -1,0 +1,116 @@
+import { dayNumber } from "../numeric/day-number.js";
+import type { DefaultUsed } from "../water/result.js";
+import { defaults } from "./defaults.js";
+import { type Fault, fault } from "./faults.js";
+import { pick } from "./parse-default.js";
+import type { Block, Limits, Roots } from "./scenario.js";
+import type { BlockFile, LimitsFile, LinesFile, RootsFile, TreeFile } from "./schema-block.js";
+
+/** Nearer than this two lines, or a line and mid-alley, leave no room for lanes between them, m. Our choice. */
+const apartM = 0.04;
+const samePlaceM = 1e-6;
+
+/** What the shape of the lines cannot say; spacings are left out where the file's own are not readable. */
+export function lineFaults(
+  lines: LinesFile,
+  path: string,
+  spacing: { readonly treeM: number | undefined; readonly rowM: number | undefined },
+): Fault[] {
+  const { offsetsM, emitterSpacingM } = lines;
+  const near = (a: number, b: number): boolean => Math.abs(a - b) < samePlaceM;
+  const found: Fault[] = [];
+  offsetsM.forEach((offset, i) => {
+    const at = `${path}.offsetsM[${i}]`;
+    const twins = offsetsM.filter((other) => near(other, offset)).length;
+    const mirrored = offsetsM.filter((other) => near(other, -offset)).length;
+    if (mirrored < twins) found.push(fault("not-mirrored", at, offset, { mirror: -offset }));
+    const halfM = spacing.rowM === undefined ? Number.POSITIVE_INFINITY : spacing.rowM / 2;
+    if (Math.abs(offset) > halfM - apartM) found.push(fault("line-beyond-half-row", at, offset, { half: halfM, apart: apartM }));
+    const crowding = offsetsM.find((other) => other * offset >= 0 && !near(other, offset) && Math.abs(other - offset) < apartM);
+    if (crowding !== undefined) found.push(fault("lines-too-close", at, offset, { apart: apartM, other: crowding }));
+  });
+  if (spacing.treeM !== undefined && emitterSpacingM > spacing.treeM) {
+    found.push(fault("emitters-too-far-apart", `${path}.emitterSpacingM`, emitterSpacingM, { spacing: spacing.treeM }));
+  }
+  return found;
+}
+
+/** Dates that do not rise. */
+export function kcbFaults(points: TreeFile["kcb"], path: string): Fault[] {
+  return points.flatMap((point, i) => {
+    if (i === 0 || dayNumber(point.date) > dayNumber(points[i - 1].date)) return [];
+    return [fault("dates-not-rising", `${path}[${i}].date`, point.date, { before: points[i - 1].date })];
+  });
+}
+
+/** Limits that contradict one another. */
+export function limitFaults(limits: Limits, path: string): Fault[] {
+  const found: Fault[] = [];
+  const drier = (field: "pullLimitKPa" | "zeroUptakeKPa", other: "airReturnKPa" | "pullLimitKPa"): void => {
+    if (limits[field] > limits[other]) return;
+    found.push(fault("not-drier", `${path}.${field}`, limits[field], { other, limit: limits[other] }));
+  };
+  drier("pullLimitKPa", "airReturnKPa");
+  drier("zeroUptakeKPa", "pullLimitKPa");
+  if (limits.airZeroFraction >= limits.airLimitFraction) {
+    const terms = { other: "airLimitFraction", limit: limits.airLimitFraction };
+    found.push(fault("not-below", `${path}.airZeroFraction`, limits.airZeroFraction, terms));
+  }
+  return found;
+}
+
+/** Limits with their defaults filled in, checked or not. */
+export function filledLimits(file: LimitsFile, path: string, used: DefaultUsed[]): Limits {
+  return {
+    pullLimitKPa: pick(used, `${path}.pullLimitKPa`, file.pullLimitKPa, defaults.pullLimitKPa),
+    zeroUptakeKPa: pick(used, `${path}.zeroUptakeKPa`, file.zeroUptakeKPa, defaults.zeroUptakeKPa),
+    airLimitFraction: pick(used, `${path}.airLimitFraction`, file.airLimitFraction, defaults.airLimitFraction),
+    airZeroFraction: pick(used, `${path}.airZeroFraction`, file.airZeroFraction, defaults.airZeroFraction),
+    airReturnKPa: pick(used, `${path}.airReturnKPa`, file.airReturnKPa, defaults.airReturnKPa),
+  };
+}
+
+function filledRoots(file: RootsFile, path: string, used: DefaultUsed[]): Roots {
+  return {
+    depthCm: pick(used, `${path}.depthCm`, file.depthCm, defaults.rootDepthCm),
+    topShare: pick(used, `${path}.topShare`, file.topShare, defaults.topShare),
+    lateral: filledLateral(file.lateral, `${path}.lateral`, used),
+    compensationOnset: pick(used, `${path}.compensationOnset`, file.compensationOnset, defaults.compensationOnset),
+  };
+}
+
+function filledLateral(file: RootsFile["lateral"], path: string, used: DefaultUsed[]): Roots["lateral"] {
+  if (file?.kind === "disc") return file;
+  return {
+    kind: pick(used, `${path}.kind`, file?.kind, defaults.lateralKind),
+    halfWidthCm: pick(used, `${path}.halfWidthCm`, file?.halfWidthCm, defaults.lateralHalfWidthCm),
+  };
+}
+
+/** A checked block with its defaults filled in. */
+export function filledBlock(file: BlockFile, path: string, used: DefaultUsed[]): Block {
+  const { tree, lines } = file;
+  const uniformityPath = `${path}.lines.lowQuarterUniformityFraction`;
+  return {
+    treeSpacingM: file.treeSpacingM,
+    rowSpacingM: file.rowSpacingM,
+    tree: {
+      name: tree.name,
+      canopyDiameterM: tree.canopyDiameterM,
+      kcb: tree.kcb,
+      roots: filledRoots(tree.roots ?? {}, `${path}.tree.roots`, used),
+      limits: filledLimits(tree.limits ?? {}, `${path}.tree.limits`, used),
+    },
+    lines: {
+      offsetsM: lines.offsetsM,
+      emitterSpacingM: lines.emitterSpacingM,
+      emitterFlowLPerH: lines.emitterFlowLPerH,
+      lowQuarterUniformityFraction: pick(
+        used,
+        uniformityPath,
+        lines.lowQuarterUniformityFraction,
+        defaults.lowQuarterUniformityFraction,
+      ),
+    },
+  };
+}

@@ -1,0 +1,72 @@
+import { isTextureClass, textureClasses } from "../ground/texture.js";
+import type { DefaultUsed } from "../water/result.js";
+import { defaults } from "./defaults.js";
+import { type Fault, fault } from "./faults.js";
+import { nearestWord } from "./nearest-word.js";
+import { pick } from "./parse-default.js";
+import type { Horizon, Soil } from "./scenario.js";
+import type { HorizonFile, SoilFile } from "./schema-soil.js";
+
+/** Thinner layers than this would only slow the run down, cm. Our choice. */
+const thinnestCm = 1;
+
+/** What the shape of a soil cannot say. `rootDepthCm` is left out where the file's own is not readable. */
+export function soilFaults(soil: SoilFile, path: string, rootDepthCm: number | undefined): Fault[] {
+  const found = soil.horizons.flatMap((horizon, i) => horizonFaults(horizon, `${path}.horizons[${i}]`));
+  let aboveCm = 0;
+  soil.horizons.forEach(({ toCm }, i) => {
+    if (toCm < aboveCm + thinnestCm) {
+      found.push(fault("layers-not-rising", `${path}.horizons[${i}].toCm`, toCm, { thickness: thinnestCm, above: aboveCm }));
+    }
+    aboveCm = toCm;
+  });
+  return rootDepthCm === undefined ? found : [...found, ...rootFaults(soil, path, rootDepthCm)];
+}
+
+function rootFaults(soil: SoilFile, path: string, rootDepthCm: number): Fault[] {
+  const ends = soil.horizons.map((horizon) => horizon.toCm);
+  const last = ends.length - 1;
+  if (rootDepthCm > ends[last]) {
+    return [fault("profile-above-roots", `${path}.horizons[${last}].toCm`, ends[last], { depth: rootDepthCm })];
+  }
+  const near = ends.findIndex((end) => end !== rootDepthCm && Math.abs(end - rootDepthCm) < thinnestCm);
+  if (near < 0) return [];
+  return [fault("too-near-roots", `${path}.horizons[${near}].toCm`, ends[near], { depth: rootDepthCm, thickness: thinnestCm })];
+}
+
+function horizonFaults(horizon: HorizonFile, path: string): Fault[] {
+  const { texture, vanGenuchten, structure } = horizon;
+  if ((texture === undefined) === (vanGenuchten === undefined)) {
+    return [fault("exactly-one-of", path, horizon, { options: "texture, vanGenuchten" })];
+  }
+  const found: Fault[] = [];
+  if (texture !== undefined && !isTextureClass(texture)) {
+    const nearest = nearestWord(texture, textureClasses);
+    const known = textureClasses.join(", ");
+    found.push(
+      nearest === undefined
+        ? fault("not-one-of", `${path}.texture`, texture, { options: known })
+        : fault("unknown-texture", `${path}.texture`, texture, { nearest, known }),
+    );
+  }
+  if (vanGenuchten !== undefined) {
+    const { thetaResidual, thetaSaturated } = vanGenuchten;
+    if (thetaResidual >= thetaSaturated) {
+      const terms = { other: "thetaSaturated", limit: thetaSaturated };
+      found.push(fault("not-below", `${path}.vanGenuchten.thetaResidual`, thetaResidual, terms));
+    }
+    if (structure !== undefined) found.push(fault("structure-with-own-curve", `${path}.structure`, structure));
+  }
+  return found;
+}
+
+/** A checked soil with its defaults filled in. */
+export function filledSoil(soil: SoilFile, path: string, used: DefaultUsed[]): Soil {
+  const horizons = soil.horizons.map((horizon, i): Horizon => {
+    const { toCm, vanGenuchten } = horizon;
+    if (vanGenuchten !== undefined) return { toCm, structure: defaults.structure.value, vanGenuchten };
+    const structure = pick(used, `${path}.horizons[${i}].structure`, horizon.structure, defaults.structure);
+    return { toCm, structure, texture: horizon.texture ?? "" };
+  });
+  return { name: soil.name, horizons };
+}

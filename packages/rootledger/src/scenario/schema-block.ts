@@ -1,0 +1,118 @@
+import { z } from "zod";
+import { defaults } from "./defaults.js";
+import { between, isoDate, named, openFraction, orDefault, positive } from "./schema-fields.js";
+
+export interface LinesFile {
+  offsetsM: number[];
+  emitterSpacingM: number;
+  emitterFlowLPerH: number;
+  lowQuarterUniformityFraction?: number | undefined;
+}
+
+export interface RootsFile {
+  depthCm?: number | undefined;
+  topShare?: number | undefined;
+  lateral?: { kind: "along-lines"; halfWidthCm?: number | undefined } | { kind: "disc"; radiusCm: number } | undefined;
+  compensationOnset?: number | undefined;
+}
+
+export interface LimitsFile {
+  pullLimitKPa?: number | undefined;
+  zeroUptakeKPa?: number | undefined;
+  airLimitFraction?: number | undefined;
+  airZeroFraction?: number | undefined;
+  airReturnKPa?: number | undefined;
+}
+
+export interface TreeFile {
+  name: string;
+  canopyDiameterM: number;
+  kcb: { date: string; kcb: number }[];
+  roots?: RootsFile | undefined;
+  limits?: LimitsFile | undefined;
+}
+
+export interface BlockFile {
+  treeSpacingM: number;
+  rowSpacingM: number;
+  tree: TreeFile;
+  lines: LinesFile;
+}
+
+export const linesSchema: z.ZodType<LinesFile> = z.strictObject({
+  offsetsM: z
+    .array(between(-15, 15, "Distance of a dripline from the tree row, m."))
+    .min(1)
+    .max(6)
+    .describe("Driplines across the row: mirror pairs such as -0.5 and 0.5, and 0 for one on the row."),
+  emitterSpacingM: positive(10, "Distance between emitters along a line, m."),
+  emitterFlowLPerH: positive(60, "Flow of one emitter, L/h."),
+  lowQuarterUniformityFraction: orDefault(
+    z.number().gt(0).max(1).describe("Mean flow of the lowest quarter of emitters over the mean flow."),
+    defaults.lowQuarterUniformityFraction,
+  ),
+});
+
+const lateralSchema = z.discriminatedUnion("kind", [
+  z.strictObject({
+    kind: z.literal("along-lines"),
+    halfWidthCm: orDefault(
+      between(5, 500, "Roots are even within this distance of any line, cm."),
+      defaults.lateralHalfWidthCm,
+    ),
+  }),
+  z.strictObject({
+    kind: z.literal("disc"),
+    radiusCm: between(5, 1500, "Roots are even over a disc of this radius round the trunk, cm."),
+  }),
+]);
+
+export const rootsSchema: z.ZodType<RootsFile> = z.strictObject({
+  depthCm: orDefault(between(5, 300, "Rooted depth, cm."), defaults.rootDepthCm),
+  topShare: orDefault(openFraction("Share of all roots in the top 20 cm."), defaults.topShare),
+  lateral: lateralSchema
+    .optional()
+    .describe("How the roots spread sideways. Default: along the lines, as in a mature tree."),
+  compensationOnset: orDefault(
+    between(0.05, 1, "Stress ratio below which well-watered roots stop making up for thirsty ones; 1: never."),
+    defaults.compensationOnset,
+  ),
+});
+
+export const limitsSchema: z.ZodType<LimitsFile> = z.strictObject({
+  pullLimitKPa: orDefault(positive(1500, "Tension beyond which the tree draws little, kPa."), defaults.pullLimitKPa),
+  zeroUptakeKPa: orDefault(positive(5000, "Tension at which uptake ends, kPa."), defaults.zeroUptakeKPa),
+  airLimitFraction: orDefault(
+    z.number().gt(0).max(0.5).describe("Air-filled porosity below which roots are airless, m3/m3."),
+    defaults.airLimitFraction,
+  ),
+  airZeroFraction: orDefault(
+    between(0, 0.5, "Air-filled porosity at which airless uptake has fallen to nothing, m3/m3."),
+    defaults.airZeroFraction,
+  ),
+  airReturnKPa: orDefault(positive(100, "Tension at which air is back, kPa."), defaults.airReturnKPa),
+});
+
+export const treeSchema: z.ZodType<TreeFile> = z.strictObject({
+  name: named("Kind of tree, for instance avocado."),
+  canopyDiameterM: positive(30, "Diameter of the canopy, m."),
+  kcb: z
+    .array(
+      z.strictObject({
+        date: isoDate("Date from which the value holds or between which it is linear."),
+        kcb: positive(1.4, "Basal crop coefficient: transpiration over ET0, on the whole ground of the tree."),
+      }),
+    )
+    .min(1)
+    .max(400)
+    .describe("Basal crop coefficient by date; linear between, constant before the first and after the last."),
+  roots: rootsSchema.optional(),
+  limits: limitsSchema.optional(),
+});
+
+export const blockSchema: z.ZodType<BlockFile> = z.strictObject({
+  treeSpacingM: between(0.2, 30, "Distance between trees along the row, m."),
+  rowSpacingM: between(0.5, 30, "Distance between rows, m."),
+  tree: treeSchema,
+  lines: linesSchema,
+});

@@ -1,0 +1,191 @@
+import { valveEvents } from "../programme/valve-events.js";
+import { headFromTension } from "../units.js";
+import { bucketEngine } from "../water/bucket.js";
+import type { WaterEngine } from "../water/engine.js";
+import { thetaAtHead } from "../water/ground.js";
+import type { Result, RunStatus, TreeName } from "../water/result.js";
+import { twoLimits } from "../water/stress.js";
+import { type Demand, demandOf, forcingBreaks } from "./demand.js";
+import { groundOf, type Prepared } from "./ground-of.js";
+import { bookHour, ledgerSize } from "./hour-ledger.js";
+import type { SimulateOptions } from "./options.js";
+import { dayColumns, hourColumns, type Recorder, recorder } from "./recorder.js";
+import { resultOf } from "./result-of.js";
+import type { Scenario } from "./scenario.js";
+import { settle, type Settling } from "./settle.js";
+import { advanceHour, storageCm3, type TreeRun, timelineOf, treeRun } from "./tree-run.js";
+
+/** Everything a run carries from hour to hour. */
+export interface Progress {
+  readonly scenario: Scenario;
+  readonly prepared: Prepared;
+  readonly demand: Demand;
+  readonly valveH: Float64Array;
+  readonly treeNames: readonly TreeName[];
+  readonly trees: readonly TreeRun[];
+  readonly settling: Settling;
+  readonly startCm3: Float64Array;
+  /** Water in all cells at this moment, by tree. */
+  readonly storedCm3: Float64Array;
+  readonly hours: Recorder<(typeof hourColumns)[number][0]>;
+  readonly days: Recorder<(typeof dayColumns)[number][0]>;
+  readonly ledger: Float64Array;
+  /** `[tree * cells + cell]` hours since the start. */
+  readonly airlessH: Float64Array;
+  readonly thirstyH: Float64Array;
+  readonly cellTheta: Float64Array;
+  readonly cellWindow: { readonly fromHour: number; readonly hours: number };
+  /** Which tree is the mean one, or -1. */
+  readonly meanTree: number;
+  hour: number;
+  place: number;
+  status: RunStatus;
+}
+
+/** The state of a run at a whole hour, plain data: numbers and arrays of numbers. */
+export interface Snapshot {
+  readonly hour: number;
+  readonly place: number;
+  readonly theta: readonly (readonly number[])[];
+  readonly storedCm3: readonly number[];
+  readonly ledger: readonly number[];
+  readonly hours: readonly number[];
+  readonly days: readonly number[];
+  readonly airlessH: readonly number[];
+  readonly thirstyH: readonly number[];
+  readonly cellTheta: readonly number[];
+}
+
+export interface Simulation {
+  readonly status: () => RunStatus | { readonly kind: "running" };
+  readonly hour: () => number;
+  /** Carries every tree over one hour. @throws Error if the run has ended. */
+  readonly step: () => void;
+  readonly snapshot: () => Snapshot;
+  /** Puts the run back to a snapshot of the same scenario and options; what follows is bit-equal. */
+  readonly restore: (snapshot: Snapshot) => void;
+  /** What is known so far; complete once the status is `finished`. */
+  readonly result: () => Result;
+}
+
+/**
+ * A season that is carried hour by hour. `simulate` is the loop over `step`.
+ *
+ * @throws RangeError if the scenario does not fit together (`parseScenario` reports such faults with their path).
+ * @example const run = createSimulation(scenario); while (run.status().kind === "running") run.step();
+ */
+export function createSimulation(scenario: Scenario, options: SimulateOptions = {}): Simulation {
+  const prepared = groundOf(scenario, options.lanes === undefined ? {} : { lanes: options.lanes });
+  const demand = demandOf(scenario, prepared.grid);
+  const valveH = valveEvents(scenario.programme, scenario.season.days, prepared.treeFlowLPerH);
+  const endH = scenario.season.days * 24;
+  const timeline = timelineOf(valveH, forcingBreaks(demand), endH);
+  const { ground, lines, roots, limits } = prepared;
+  const engine: WaterEngine = bucketEngine({
+    ground,
+    lines,
+    roots,
+    innerEdge: "mirror",
+    stress: twoLimits(limits),
+    ...(options.thetaChangePerStep === undefined ? {} : { thetaChangePerStep: options.thetaChangePerStep }),
+  });
+  const treeNames = options.trees ?? ["mean"];
+  const initial = thetaAtHead(ground, headFromTension(scenario.start.tensionKPa));
+  const trees = treeNames.map((name) => treeRun(prepared, flowFactor(name, scenario), initial));
+  const settling = settle(scenario, prepared, demand, timeline, valveH, engine, trees);
+  const stored = Float64Array.from(trees, (tree) => storageCm3(tree.state.theta, prepared.grid));
+  const window = options.cells ?? { fromHour: 0, hours: 0 };
+  const cells = prepared.grid.cells;
+  const now: Progress = {
+    scenario,
+    prepared,
+    demand,
+    valveH,
+    treeNames,
+    trees,
+    settling,
+    startCm3: stored.slice(),
+    storedCm3: stored,
+    hours: recorder(hourColumns, "hour", endH, trees.length),
+    days: recorder(dayColumns, "day", scenario.season.days, trees.length),
+    ledger: new Float64Array(ledgerSize * trees.length),
+    airlessH: new Float64Array(cells * trees.length),
+    thirstyH: new Float64Array(cells * trees.length),
+    cellTheta: new Float64Array(window.hours * cells),
+    cellWindow: window,
+    meanTree: treeNames.indexOf("mean"),
+    hour: 0,
+    place: 0,
+    status: { kind: "finished" },
+  };
+  let running = true;
+
+  function step(): void {
+    if (!running) throw new Error(`step requires a running simulation: it ended at hour ${now.hour}`);
+    let next = now.place;
+    for (let t = 0; t < trees.length; t++) {
+      next = advanceHour(trees[t], engine, prepared, demand, timeline, valveH, now.hour, now.place);
+      if (!bookHour(now, t)) {
+        running = false;
+        now.status = { kind: "failed", hour: now.hour, message: `a state of the ${treeNames[t]} tree is not a finite number` };
+        return;
+      }
+    }
+    now.place = next;
+    now.hour += 1;
+    if (now.hour >= endH) running = false;
+  }
+
+  function snapshot(): Snapshot {
+    return {
+      hour: now.hour,
+      place: now.place,
+      theta: trees.map((tree) => Array.from(tree.state.theta)),
+      storedCm3: Array.from(now.storedCm3),
+      ledger: Array.from(now.ledger),
+      hours: Array.from(now.hours.block),
+      days: Array.from(now.days.block),
+      airlessH: Array.from(now.airlessH),
+      thirstyH: Array.from(now.thirstyH),
+      cellTheta: Array.from(now.cellTheta),
+    };
+  }
+
+  function restore(from: Snapshot): void {
+    if (from.theta.length !== trees.length || from.hours.length !== now.hours.block.length) {
+      throw new RangeError("restore requires a snapshot of the same scenario and options: its sizes differ");
+    }
+    trees.forEach((tree, t) => {
+      tree.state.theta.set(from.theta[t]);
+      tree.state.timeH = from.hour;
+    });
+    now.storedCm3.set(from.storedCm3);
+    now.ledger.set(from.ledger);
+    now.hours.block.set(from.hours);
+    now.days.block.set(from.days);
+    now.airlessH.set(from.airlessH);
+    now.thirstyH.set(from.thirstyH);
+    now.cellTheta.set(from.cellTheta);
+    now.hour = from.hour;
+    now.place = from.place;
+    now.status = { kind: "finished" };
+    running = from.hour < endH;
+  }
+
+  return {
+    status: () => (running ? { kind: "running" } : now.status),
+    hour: () => now.hour,
+    step,
+    snapshot,
+    restore,
+    result: () => resultOf(now, running),
+  };
+}
+
+/** Flow of a tree's emitters over the mean. */
+function flowFactor(name: TreeName, scenario: Scenario): number {
+  if (name === "over-fed") {
+    throw new RangeError('simulate requires trees "under-fed" or "mean": got "over-fed", which needs the lines\' drain-out');
+  }
+  return name === "under-fed" ? scenario.block.lines.lowQuarterUniformityFraction : 1;
+}

@@ -1,0 +1,107 @@
+import { clearFluxes, emptyFluxes, type WaterEngine, type WaterFluxes, type WaterState } from "../water/engine.js";
+import type { Forcing } from "../water/engine.js";
+import { type Demand, rainRate, sunShareOf } from "./demand.js";
+import type { Grid } from "../water/grid.js";
+import type { Prepared } from "./ground-of.js";
+
+/** One tree of the line on its way through the season. */
+export interface TreeRun {
+  readonly flowFactor: number;
+  readonly state: WaterState;
+  readonly fluxes: WaterFluxes;
+  readonly forcing: Forcing;
+}
+
+/** @example treeRun(prepared, 1, theta) */
+export function treeRun(prepared: Prepared, flowFactor: number, theta: Float64Array): TreeRun {
+  const { lanes } = prepared.grid;
+  return {
+    flowFactor,
+    state: { timeH: 0, theta: Float64Array.from(theta) },
+    fluxes: emptyFluxes(prepared.grid),
+    forcing: {
+      emitterCm3PerH: 0,
+      rainCm3PerH: new Float64Array(lanes),
+      evaporationCm3PerH: new Float64Array(lanes),
+      transpirationCm3PerH: 0,
+    },
+  };
+}
+
+/** Moments at which forcing changes, hours, rising, one entry each; the last is the end of the season. */
+export function timelineOf(valveH: Float64Array, breaks: readonly number[], endH: number): Float64Array {
+  const moments = [...valveH, ...breaks];
+  for (let h = 1; h <= endH; h++) moments.push(h);
+  const sorted = Float64Array.from(moments.filter((t) => t > 0 && t <= endH)).sort();
+  let kept = 0;
+  for (let i = 0; i < sorted.length; i++) {
+    const rounded = Math.round(sorted[i]);
+    const t = Math.abs(sorted[i] - rounded) < 1e-6 ? rounded : sorted[i];
+    if (kept > 0 && t - sorted[kept - 1] < 1e-6) continue;
+    sorted[kept++] = t;
+  }
+  return sorted.slice(0, kept);
+}
+
+/**
+ * Carries one tree over one hour of the season. Forcing is constant between moments of the timeline and is the exact
+ * mean of sun and rain over that stretch. Returns the place in the timeline where the next hour begins.
+ */
+export function advanceHour(
+  tree: TreeRun,
+  engine: WaterEngine,
+  prepared: Prepared,
+  demand: Demand,
+  timeline: Float64Array,
+  valveH: Float64Array,
+  hour: number,
+  place: number,
+): number {
+  const { state, fluxes, forcing } = tree;
+  const { lanes, laneAreaCm2 } = prepared.grid;
+  const day = (hour / 24) | 0;
+  clearFluxes(fluxes);
+  state.timeH = hour;
+  let fromH = hour;
+  let at = place;
+  let valve = lastEventBefore(valveH, hour);
+  while (at < timeline.length && timeline[at] <= hour + 1) {
+    const toH = timeline[at];
+    const middle = 0.5 * (fromH + toH);
+    while (valve < valveH.length && valveH[valve] <= middle) valve++;
+    const open = (valve & 1) === 1;
+    const fromClock = fromH - day * 24;
+    const toClock = toH - day * 24;
+    const sun = sunShareOf(demand, day, fromClock, toClock) / (toH - fromH);
+    const rain = rainRate(demand, day, fromClock, toClock);
+    forcing.emitterCm3PerH = open ? prepared.treeFlowLPerH * 1000 * tree.flowFactor : 0;
+    forcing.transpirationCm3PerH = demand.transpirationCm3[day] * sun;
+    for (let j = 0; j < lanes; j++) {
+      forcing.rainCm3PerH[j] = rain * laneAreaCm2[j];
+      forcing.evaporationCm3PerH[j] = demand.evaporationCm3[day * lanes + j] * sun;
+    }
+    engine.advance(state, forcing, toH, fluxes);
+    fromH = toH;
+    at++;
+  }
+  return at;
+}
+
+/** How many events lie at or before a moment; odd means the valve is open. */
+function lastEventBefore(valveH: Float64Array, hour: number): number {
+  let low = 0;
+  let high = valveH.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (valveH[middle] <= hour) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+/** Water in all cells, cm3 per tree. @example storageCm3(state.theta, grid) */
+export function storageCm3(theta: Float64Array, grid: Grid): number {
+  let sum = 0;
+  for (let c = 0; c < theta.length; c++) sum += theta[c] * grid.volumeCm3[c];
+  return sum;
+}

@@ -1,0 +1,3 @@
+export { kcbByDay } from "./kcb-by-day.js";
+export { rootDepthShare } from "./root-depth-share.js";
+export { type LateralRoots, rootLaneShare } from "./root-lane-share.js";
