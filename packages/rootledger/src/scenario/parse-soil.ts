@@ -1,4 +1,4 @@
-import { isTextureClass, textureClasses } from "../ground/texture.js";
+import { textureClasses } from "../ground/texture.js";
 import type { DefaultUsed } from "../water/result.js";
 import { defaults } from "./defaults.js";
 import { type Fault, fault } from "./faults.js";
@@ -40,7 +40,7 @@ function horizonFaults(horizon: HorizonFile, path: string): Fault[] {
     return [fault("exactly-one-of", path, horizon, { options: "texture, vanGenuchten" })];
   }
   const found: Fault[] = [];
-  if (texture !== undefined && !isTextureClass(texture)) {
+  if (texture !== undefined && !(textureClasses as readonly string[]).includes(texture)) {
     const nearest = nearestWord(texture, textureClasses);
     const known = textureClasses.join(", ");
     found.push(

@@ -67,7 +67,7 @@ const lateralSchema = z.discriminatedUnion("kind", [
   }),
 ]);
 
-export const rootsSchema: z.ZodType<RootsFile> = z.strictObject({
+const rootsSchema: z.ZodType<RootsFile> = z.strictObject({
   depthCm: orDefault(between(5, 300, "Rooted depth, cm."), defaults.rootDepthCm),
   topShare: orDefault(openFraction("Share of all roots in the top 20 cm."), defaults.topShare),
   lateral: lateralSchema
@@ -93,19 +93,21 @@ export const limitsSchema: z.ZodType<LimitsFile> = z.strictObject({
   airReturnKPa: orDefault(positive(100, "Tension at which air is back, kPa."), defaults.airReturnKPa),
 });
 
-export const treeSchema: z.ZodType<TreeFile> = z.strictObject({
+export const kcbSchema: z.ZodType<TreeFile["kcb"]> = z
+  .array(
+    z.strictObject({
+      date: isoDate("Date from which the value holds or between which it is linear."),
+      kcb: positive(1.4, "Basal crop coefficient: transpiration over ET0, on the whole ground of the tree."),
+    }),
+  )
+  .min(1)
+  .max(400)
+  .describe("Basal crop coefficient by date; linear between, constant before the first and after the last.");
+
+const treeSchema: z.ZodType<TreeFile> = z.strictObject({
   name: named("Kind of tree, for instance avocado."),
   canopyDiameterM: positive(30, "Diameter of the canopy, m."),
-  kcb: z
-    .array(
-      z.strictObject({
-        date: isoDate("Date from which the value holds or between which it is linear."),
-        kcb: positive(1.4, "Basal crop coefficient: transpiration over ET0, on the whole ground of the tree."),
-      }),
-    )
-    .min(1)
-    .max(400)
-    .describe("Basal crop coefficient by date; linear between, constant before the first and after the last."),
+  kcb: kcbSchema,
   roots: rootsSchema.optional(),
   limits: limitsSchema.optional(),
 });

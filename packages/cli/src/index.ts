@@ -1,0 +1,2 @@
+export type { Io } from "./io.js";
+export { main } from "./run.js";

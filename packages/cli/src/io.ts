@@ -1,0 +1,11 @@
+/** What a command may do to the outside; injected so that tests can run commands in process. */
+export interface Io {
+  readonly stdout: (text: string) => void;
+  readonly stderr: (text: string) => void;
+  readonly readFile: (path: string) => Promise<string>;
+  /** Milliseconds of a clock that never goes back; only for progress lines. */
+  readonly nowMs: () => number;
+}
+
+/** Exit codes. */
+export const exit = { done: 0, faults: 1, internal: 2 } as const;

@@ -1,0 +1,10 @@
+#!/usr/bin/env node
+import { readFile } from "node:fs/promises";
+import { main } from "./run.js";
+
+process.exitCode = await main(process.argv.slice(2), {
+  stdout: (text) => process.stdout.write(text),
+  stderr: (text) => process.stderr.write(text),
+  readFile: (path) => readFile(path, "utf8"),
+  nowMs: () => performance.now(),
+});

@@ -1,0 +1,62 @@
+import { dirname, resolve } from "node:path";
+import type { Fault } from "rootledger/scenario";
+import { filesNamed } from "rootledger/scenario";
+import type { Io } from "./io.js";
+import { words } from "./words.js";
+
+/** A fault as the command line prints it; the library's own faults fit. */
+export type InputFault = Pick<Fault, "path" | "received" | "rule">;
+
+export type Input =
+  | { readonly ok: true; readonly value: unknown; readonly files: Readonly<Record<string, string>> }
+  | { readonly ok: false; readonly faults: readonly InputFault[] };
+
+/** A JSON file and the texts of the weather files that it names, found relative to it. */
+export async function readInput(file: string, io: Io): Promise<Input> {
+  const path = resolve(file);
+  const text = await readText(path, io);
+  if (!text.ok) return { ok: false, faults: [{ path: file, received: text.reason, rule: words.notReadable }] };
+  const parsed = parseJson(text.text);
+  if (!parsed.ok) return { ok: false, faults: [{ path: file, received: parsed.reason, rule: words.notJson }] };
+  const files: Record<string, string> = {};
+  for (const name of filesNamed(parsed.value)) {
+    const weather = await readText(resolve(dirname(path), name), io);
+    if (weather.ok) files[name] = weather.text;
+  }
+  return { ok: true, value: parsed.value, files };
+}
+
+type Text = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly reason: string };
+
+async function readText(path: string, io: Io): Promise<Text> {
+  try {
+    return { ok: true, text: await io.readFile(path) };
+  } catch (error) {
+    const code = error instanceof Error && "code" in error ? String(error.code) : String(error);
+    const reasons: Record<string, string> = { ENOENT: "no such file", EISDIR: "a folder", EACCES: "no right to read it" };
+    return { ok: false, reason: reasons[code] ?? code };
+  }
+}
+
+type Json = { readonly ok: true; readonly value: unknown } | { readonly ok: false; readonly reason: string };
+
+/** A byte order mark at the start is skipped, as RFC 8259 section 8.1 allows. */
+function parseJson(text: string): Json {
+  const body = text.startsWith("\uFEFF") ? text.slice(1) : text;
+  if (body.trim() === "") return { ok: false, reason: "an empty file" };
+  try {
+    return { ok: true, value: JSON.parse(body) };
+  } catch (error) {
+    return { ok: false, reason: whereIn(body, error instanceof Error ? error.message : String(error)) };
+  }
+}
+
+/** The parser's complaint in one line, its position told as line and column. */
+function whereIn(text: string, message: string): string {
+  const said = message.split("\n")[0] ?? "";
+  const position = /position (\d+)/.exec(said)?.[1];
+  if (position === undefined) return said;
+  const lines = text.slice(0, Number(position)).split("\n");
+  const what = said.replace(/ in JSON at position.*/, "").replace(/ at position.*/, "");
+  return `${what.charAt(0).toLowerCase()}${what.slice(1)} at line ${lines.length}, column ${(lines.at(-1)?.length ?? 0) + 1}`;
+}

@@ -1,0 +1,64 @@
+import { z } from "zod";
+import { defaults } from "./defaults.js";
+import { type Fault, fault } from "./faults.js";
+import { filledLimits, kcbFaults, limitFaults, lineFaults } from "./parse-block.js";
+import { readPart, valueAt } from "./parse-issues.js";
+import { programmeFaults, type RunPlace } from "./parse-programme.js";
+import { soilFaults } from "./parse-soil.js";
+import { kcbSchema, limitsSchema, linesSchema } from "./schema-block.js";
+import { programmeSchema } from "./schema-programme.js";
+import { soilSchema } from "./schema-soil.js";
+
+/**
+ * Faults of the block beyond its shape. Each part is checked if its own shape is right, whatever is wrong elsewhere, so that
+ * one reading of the file reports everything.
+ */
+export function blockFaults(file: unknown): Fault[] {
+  const found: Fault[] = [];
+  const lines = readPart(linesSchema, file, ["block", "lines"]);
+  const spacing = { treeM: numberAt(file, ["block", "treeSpacingM"]), rowM: numberAt(file, ["block", "rowSpacingM"]) };
+  if (lines) found.push(...lineFaults(lines, "block.lines", spacing));
+  const kcb = readPart(kcbSchema, file, ["block", "tree", "kcb"]);
+  if (kcb) found.push(...kcbFaults(kcb, "block.tree.kcb"));
+  const limits = readPart(limitsSchema.optional(), file, ["block", "tree", "limits"]);
+  const limitsPath = "block.tree.limits";
+  if (limits) found.push(...limitFaults(filledLimits(limits, limitsPath, []), limitsPath));
+  return found;
+}
+
+/** Faults of the soil at `path` beyond its shape. */
+export function soilFaultsAt(file: unknown, path: readonly (string | number)[], name: string): Fault[] {
+  const soil = readPart(soilSchema, file, path);
+  const depthPath = ["block", "tree", "roots", "depthCm"];
+  const given = valueAt(file, depthPath);
+  const depthCm = given === undefined ? defaults.rootDepthCm.value : numberAt(file, depthPath);
+  return soil ? soilFaults(soil, name, depthCm) : [];
+}
+
+/** Faults of the programme at `path` beyond its shape. */
+export function programmeFaultsAt(file: unknown, path: readonly (string | number)[], name: string): Fault[] {
+  const programme = readPart(programmeSchema, file, path);
+  return programme ? programmeFaults(programme, name, runPlace(file)) : [];
+}
+
+function runPlace(file: unknown): RunPlace {
+  const lines = readPart(linesSchema, file, ["block", "lines"]);
+  const treeSpacingM = numberAt(file, ["block", "treeSpacingM"]);
+  const whole = lines && treeSpacingM !== undefined && treeSpacingM > 0;
+  return {
+    seasonDays: readPart(z.int().min(1).max(20000), file, ["season", "days"]),
+    emittersPerTree: whole ? (lines.offsetsM.length * treeSpacingM) / lines.emitterSpacingM : undefined,
+    emitterFlowLPerH: lines?.emitterFlowLPerH,
+  };
+}
+
+const numberAt = (file: unknown, path: readonly string[]): number | undefined => readPart(z.number(), file, path);
+
+/** Soils or programmes of one comparison that share a name. */
+export function nameFaults(file: unknown, list: "soils" | "programmes"): Fault[] {
+  const names = readPart(z.array(z.looseObject({ name: z.string() })), file, [list]) ?? [];
+  return names.flatMap(({ name }, i) => {
+    const first = names.findIndex((other) => other.name === name);
+    return first < i ? [fault("same-name", `${list}[${i}].name`, name, { other: `${list}[${first}]` })] : [];
+  });
+}
