@@ -1,4 +1,4 @@
-import { defaultSoilCurve } from "../ground/default-classes.js";
+import { defaultSoilCurve } from "../ground/default-curve.js";
 import type { SoilCurve } from "../ground/curve.js";
 import { tabulateSoil } from "../ground/table.js";
 import { vanGenuchtenCurve } from "../ground/van-genuchten.js";

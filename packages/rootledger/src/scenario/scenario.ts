@@ -1,5 +1,8 @@
+import type { Structure } from "../ground/structure.js";
+import type { TextureClass } from "../ground/texture.js";
 import type { Programme } from "../programme/programme.js";
 
+export type { Structure as StructureWord } from "../ground/structure.js";
 export type { Programme, Run } from "../programme/programme.js";
 
 /**
@@ -66,10 +69,8 @@ export interface Lines {
   readonly lowQuarterUniformityFraction: number;
 }
 
-export type StructureWord = "tight" | "ordinary" | "crumbly";
-
-export type Horizon = { readonly toCm: number; readonly structure: StructureWord } & (
-  | { readonly texture: string }
+export type Horizon = { readonly toCm: number; readonly structure: Structure } & (
+  | { readonly texture: TextureClass }
   | {
       readonly vanGenuchten: {
         readonly thetaResidual: number;

@@ -1,0 +1,2 @@
+export { type CompareOptions, compare, gather, scenarioOf } from "./compare.js";
+export type { Arm, Badge, Comparison, ComparisonResult, Difference, Question } from "./comparison.js";
