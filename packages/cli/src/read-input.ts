@@ -33,7 +33,11 @@ async function readText(path: string, io: Io): Promise<Text> {
     return { ok: true, text: await io.readFile(path) };
   } catch (error) {
     const code = error instanceof Error && "code" in error ? String(error.code) : String(error);
-    const reasons: Record<string, string> = { ENOENT: "no such file", EISDIR: "a folder", EACCES: "no right to read it" };
+    const reasons: Record<string, string> = {
+      ENOENT: "no such file",
+      EISDIR: "a folder",
+      EACCES: "no right to read it",
+    };
     return { ok: false, reason: reasons[code] ?? code };
   }
 }

@@ -1,19 +1,6 @@
-import type { Block, Programme, Season, SiteWeather, Soil, Start } from "../scenario/scenario.js";
 import type { DefaultUsed, Result, TreeName } from "../water/result.js";
 
-/** One block and season, two to four programmes, one or more soils. */
-export interface Comparison {
-  readonly format: 1;
-  readonly name: string;
-  /** Said beside every result, for instance that the place is invented. */
-  readonly remark: string;
-  readonly season: Season;
-  readonly block: Block;
-  readonly weather: SiteWeather;
-  readonly soils: readonly Soil[];
-  readonly programmes: readonly Programme[];
-  readonly start: Start;
-}
+export type { Comparison } from "../scenario/scenario.js";
 
 export interface Badge {
   readonly id: "same-water" | "same-weather" | "same-start" | "settled" | "one-question";

@@ -1,4 +1,4 @@
-import type { StructureWord } from "./scenario.js";
+import type { Structure } from "../ground/structure.js";
 
 /** A value used where the file is silent, with the place it comes from and what others have published. */
 export interface Default<T extends number | string> {
@@ -26,7 +26,7 @@ export const defaults: {
   readonly airZeroFraction: Default<number>;
   readonly airReturnKPa: Default<number>;
   readonly lowQuarterUniformityFraction: Default<number>;
-  readonly structure: Default<StructureWord>;
+  readonly structure: Default<Structure>;
   readonly windHeightM: Default<number>;
   readonly et0Method: Default<"penman-monteith">;
   readonly rainIntensityMmPerH: Default<number>;

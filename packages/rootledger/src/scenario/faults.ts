@@ -1,6 +1,8 @@
+import type { WeatherFaultCode } from "../weather/weather-fault.js";
+
 /** Something wrong in an input file. `path` is "" for the file as a whole, else like "block.lines.offsetsM[1]". */
 export interface Fault {
-  readonly code: FaultCode;
+  readonly code: FaultCode | WeatherFaultCode;
   readonly path: string;
   /** The value found there, as short text. */
   readonly received: string;
@@ -47,7 +49,6 @@ const rules = {
   "run-outside-season": "must be a day of the season, 0 to $last",
   "same-name": "must differ from the name of $other",
   "file-not-given": "must name a weather file that can be read",
-  "weather-unreadable": "$rule",
   "weather-too-short": "must lie inside the weather record, $from to $to",
 } as const;
 

@@ -25,8 +25,11 @@ export function lineFaults(
     const mirrored = offsetsM.filter((other) => near(other, -offset)).length;
     if (mirrored < twins) found.push(fault("not-mirrored", at, offset, { mirror: -offset }));
     const halfM = spacing.rowM === undefined ? Number.POSITIVE_INFINITY : spacing.rowM / 2;
-    if (Math.abs(offset) > halfM - apartM) found.push(fault("line-beyond-half-row", at, offset, { half: halfM, apart: apartM }));
-    const crowding = offsetsM.find((other) => other * offset >= 0 && !near(other, offset) && Math.abs(other - offset) < apartM);
+    if (Math.abs(offset) > halfM - apartM)
+      found.push(fault("line-beyond-half-row", at, offset, { half: halfM, apart: apartM }));
+    const crowding = offsetsM.find(
+      (other) => other * offset >= 0 && !near(other, offset) && Math.abs(other - offset) < apartM,
+    );
     if (crowding !== undefined) found.push(fault("lines-too-close", at, offset, { apart: apartM, other: crowding }));
   });
   if (spacing.treeM !== undefined && emitterSpacingM > spacing.treeM) {

@@ -41,12 +41,14 @@ function faultsOf(issue: z.core.$ZodIssue, schema: z.ZodType, file: unknown): Fa
     case "invalid_value":
       return one("not-one-of", { options: listText(issue.values) });
     case "invalid_union":
-      return one("not-one-of", { options: listText("options" in issue && Array.isArray(issue.options) ? issue.options : []) });
+      return one("not-one-of", {
+        options: listText("options" in issue && Array.isArray(issue.options) ? issue.options : []),
+      });
     case "too_small":
-      if (issue.origin === "array" || issue.origin === "string") return one("too-few", { minimum: sizeText(issue.minimum, issue.origin) });
+      if (countable(issue.origin)) return one("too-few", { minimum: sizeText(issue.minimum, issue.origin) });
       return one(issue.inclusive ? "below-minimum" : "not-above-minimum", { minimum: Number(issue.minimum) });
     case "too_big":
-      if (issue.origin === "array" || issue.origin === "string") return one("too-many", { maximum: sizeText(issue.maximum, issue.origin) });
+      if (countable(issue.origin)) return one("too-many", { maximum: sizeText(issue.maximum, issue.origin) });
       return one(issue.inclusive ? "above-maximum" : "not-below-maximum", { maximum: Number(issue.maximum) });
     case "invalid_format":
       if (issue.format === "date") return one("not-a-date", {});
@@ -66,22 +68,29 @@ const typeTexts: Readonly<Record<string, string>> = {
 
 function expectedText(issue: z.core.$ZodIssue): string {
   if (issue.code === "invalid_type") return typeTexts[issue.expected] ?? issue.expected;
-  if (issue.code === "invalid_value") return issue.values.length > 1 ? `one of ${listText(issue.values)}` : listText(issue.values);
-  if (issue.code === "invalid_union" && "options" in issue && Array.isArray(issue.options)) return `one of ${listText(issue.options)}`;
+  if (issue.code === "invalid_value")
+    return issue.values.length > 1 ? `one of ${listText(issue.values)}` : listText(issue.values);
+  if (issue.code === "invalid_union" && "options" in issue && Array.isArray(issue.options))
+    return `one of ${listText(issue.options)}`;
   return "a value";
 }
 
 const listText = (values: readonly unknown[]): string => values.map(String).join(", ");
 
-function sizeText(count: number | bigint, origin: "array" | "string"): string {
-  const noun = origin === "array" ? "entr" : "character";
-  const ending = origin === "array" ? (count === 1 ? "y" : "ies") : count === 1 ? "" : "s";
-  return `${count} ${noun}${ending}`;
-}
+const nouns: Readonly<Record<string, readonly [string, string]>> = {
+  array: ["entry", "entries"],
+  string: ["character", "characters"],
+};
+
+const countable = (origin: string): boolean => Object.hasOwn(nouns, origin);
+
+const sizeText = (count: number | bigint, origin: string): string =>
+  `${count} ${nouns[origin][Number(count) === 1 ? 0 : 1]}`;
 
 function unknownKey(path: Path, key: string, known: readonly string[], received: unknown): Fault {
   const nearest = nearestWord(key, known);
-  if (nearest === undefined) return fault("unknown-key-no-likeness", pathText(path), received, { known: known.join(", ") });
+  if (nearest === undefined)
+    return fault("unknown-key-no-likeness", pathText(path), received, { known: known.join(", ") });
   return fault("unknown-key", pathText(path), received, { nearest });
 }
 
@@ -96,7 +105,9 @@ function knownKeys(schema: Json, path: Path): string[] {
       return typeof next === "object" && !Array.isArray(next) ? branches(next) : [];
     });
   }
-  return [...new Set(places.flatMap((place) => Object.keys(place.properties ?? {})))].filter((key) => !key.startsWith("$"));
+  return [...new Set(places.flatMap((place) => Object.keys(place.properties ?? {})))].filter(
+    (key) => !key.startsWith("$"),
+  );
 }
 
 const branches = (schema: Json): Json[] => [schema, ...(schema.oneOf ?? []), ...(schema.anyOf ?? [])] as Json[];

@@ -25,7 +25,8 @@ function runFaults(run: RunFile, path: string, seasonDays: number | undefined): 
     found.push(fault("exactly-one-of", path, run, { options: "minutes, litresPerTree" }));
   }
   const pulses = run.pulses ?? defaults.pulses.value;
-  if (pulses > 1 && run.gapMinutes === undefined) found.push(fault("gap-missing", `${path}.gapMinutes`, undefined, { pulses }));
+  if (pulses > 1 && run.gapMinutes === undefined)
+    found.push(fault("gap-missing", `${path}.gapMinutes`, undefined, { pulses }));
   if (seasonDays !== undefined && run.firstDay !== undefined && run.firstDay >= seasonDays) {
     found.push(fault("run-outside-season", `${path}.firstDay`, run.firstDay, { last: seasonDays - 1 }));
   }
@@ -36,7 +37,8 @@ function runFaults(run: RunFile, path: string, seasonDays: number | undefined): 
 function overlapFaults(file: ProgrammeFile, path: string, place: RunPlace): Fault[] {
   const flow = file.emitterFlowLPerH ?? place.emitterFlowLPerH;
   const inLitres = file.runs.some((run) => run.litresPerTree !== undefined);
-  if (place.seasonDays === undefined || (inLitres && (flow === undefined || place.emittersPerTree === undefined))) return [];
+  if (place.seasonDays === undefined || (inLitres && (flow === undefined || place.emittersPerTree === undefined)))
+    return [];
   const treeFlowLPerH = (flow ?? 1) * (place.emittersPerTree ?? 1);
   const { runs } = filledProgramme(file, path, []);
   const openings: { readonly day: number; readonly onH: number; readonly offH: number; readonly run: number }[] = [];

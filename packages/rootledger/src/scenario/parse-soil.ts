@@ -1,4 +1,4 @@
-import { textureClasses } from "../ground/texture.js";
+import { type TextureClass, textureClasses } from "../ground/texture.js";
 import type { DefaultUsed } from "../water/result.js";
 import { defaults } from "./defaults.js";
 import { type Fault, fault } from "./faults.js";
@@ -16,7 +16,9 @@ export function soilFaults(soil: SoilFile, path: string, rootDepthCm: number | u
   let aboveCm = 0;
   soil.horizons.forEach(({ toCm }, i) => {
     if (toCm < aboveCm + thinnestCm) {
-      found.push(fault("layers-not-rising", `${path}.horizons[${i}].toCm`, toCm, { thickness: thinnestCm, above: aboveCm }));
+      found.push(
+        fault("layers-not-rising", `${path}.horizons[${i}].toCm`, toCm, { thickness: thinnestCm, above: aboveCm }),
+      );
     }
     aboveCm = toCm;
   });
@@ -31,7 +33,12 @@ function rootFaults(soil: SoilFile, path: string, rootDepthCm: number): Fault[] 
   }
   const near = ends.findIndex((end) => end !== rootDepthCm && Math.abs(end - rootDepthCm) < thinnestCm);
   if (near < 0) return [];
-  return [fault("too-near-roots", `${path}.horizons[${near}].toCm`, ends[near], { depth: rootDepthCm, thickness: thinnestCm })];
+  return [
+    fault("too-near-roots", `${path}.horizons[${near}].toCm`, ends[near], {
+      depth: rootDepthCm,
+      thickness: thinnestCm,
+    }),
+  ];
 }
 
 function horizonFaults(horizon: HorizonFile, path: string): Fault[] {
@@ -40,7 +47,7 @@ function horizonFaults(horizon: HorizonFile, path: string): Fault[] {
     return [fault("exactly-one-of", path, horizon, { options: "texture, vanGenuchten" })];
   }
   const found: Fault[] = [];
-  if (texture !== undefined && !(textureClasses as readonly string[]).includes(texture)) {
+  if (texture !== undefined && textureClass(texture) === undefined) {
     const nearest = nearestWord(texture, textureClasses);
     const known = textureClasses.join(", ");
     found.push(
@@ -60,13 +67,21 @@ function horizonFaults(horizon: HorizonFile, path: string): Fault[] {
   return found;
 }
 
-/** A checked soil with its defaults filled in. */
+/** A checked soil with its defaults filled in. @throws Error if a horizon has neither a known texture nor a curve of its own. */
 export function filledSoil(soil: SoilFile, path: string, used: DefaultUsed[]): Soil {
   const horizons = soil.horizons.map((horizon, i): Horizon => {
     const { toCm, vanGenuchten } = horizon;
     if (vanGenuchten !== undefined) return { toCm, structure: defaults.structure.value, vanGenuchten };
-    const structure = pick(used, `${path}.horizons[${i}].structure`, horizon.structure, defaults.structure);
-    return { toCm, structure, texture: horizon.texture ?? "" };
+    const texture = textureClass(horizon.texture);
+    if (texture === undefined) throw new Error(`filledSoil requires checked horizons: got texture ${horizon.texture}`);
+    return {
+      toCm,
+      structure: pick(used, `${path}.horizons[${i}].structure`, horizon.structure, defaults.structure),
+      texture,
+    };
   });
   return { name: soil.name, horizons };
 }
+
+const textureClass = (text: string | undefined): TextureClass | undefined =>
+  textureClasses.find((known) => known === text);

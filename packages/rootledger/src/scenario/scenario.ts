@@ -113,3 +113,17 @@ export interface Start {
    */
   readonly kind: "same-state" | "settled";
 }
+
+/** One block and season, two to four programmes, one or more soils. */
+export interface Comparison {
+  readonly format: 1;
+  readonly name: string;
+  /** Said beside every result, for instance that the place is invented. */
+  readonly remark: string;
+  readonly season: Season;
+  readonly block: Block;
+  readonly weather: SiteWeather;
+  readonly soils: readonly Soil[];
+  readonly programmes: readonly Programme[];
+  readonly start: Start;
+}

@@ -21,7 +21,10 @@ export const named = (what: string): z.ZodType<string> => z.string().min(1).max(
 export const isoDate = (what: string): z.ZodType<string> => z.iso.date().describe(what);
 
 /** A field that may be left out; the default and its source go into the JSON Schema. */
-export const orDefault = <T extends number | string>(field: z.ZodType<T>, entry: Default<T>): z.ZodType<T | undefined> =>
+export const orDefault = <T extends number | string>(
+  field: z.ZodType<T>,
+  entry: Default<T>,
+): z.ZodType<T | undefined> =>
   field.optional().meta({
     description: `${field.description ?? ""} Default ${entry.value}: ${entry.source}. Published: ${entry.published}.`,
     default: entry.value,

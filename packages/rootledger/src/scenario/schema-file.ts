@@ -1,10 +1,10 @@
 import { z } from "zod";
 import { defaults } from "./defaults.js";
+import type { Season, SiteWeather, Start } from "./scenario.js";
 import { type BlockFile, blockSchema } from "./schema-block.js";
 import { between, isoDate, named, orDefault, positive, whole } from "./schema-fields.js";
 import { type ProgrammeFile, programmeSchema } from "./schema-programme.js";
 import { type SoilFile, soilSchema } from "./schema-soil.js";
-import type { Season, SiteWeather, Start } from "./scenario.js";
 
 export interface WeatherFile {
   name: string;

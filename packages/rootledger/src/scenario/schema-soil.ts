@@ -1,7 +1,7 @@
 import { z } from "zod";
+import type { Structure } from "../ground/structure.js";
 import { textureClasses } from "../ground/texture.js";
 import { defaults } from "./defaults.js";
-import type { StructureWord } from "./scenario.js";
 import { between, named, openFraction, orDefault, positive } from "./schema-fields.js";
 
 export interface VanGenuchtenFile {
@@ -16,7 +16,7 @@ export interface HorizonFile {
   toCm: number;
   texture?: string | undefined;
   vanGenuchten?: VanGenuchtenFile | undefined;
-  structure?: StructureWord | undefined;
+  structure?: Structure | undefined;
 }
 
 export interface SoilFile {
@@ -38,9 +38,13 @@ const oneMaterial = [{ required: ["texture"] }, { required: ["vanGenuchten"] }];
 export const horizonSchema: z.ZodType<HorizonFile> = z
   .strictObject({
     toCm: positive(500, "Depth of the lower end of the horizon, cm."),
-    texture: z.string().max(120).optional().describe(`Texture class: ${textureClasses.join(", ")}.`),
+    texture: z
+      .string()
+      .max(120)
+      .optional()
+      .describe(`Texture class: ${textureClasses.join(", ")}.`),
     vanGenuchten: vanGenuchtenSchema.optional().describe("Own curve instead of a texture class."),
-    structure: orDefault<StructureWord>(
+    structure: orDefault<Structure>(
       z.enum(["tight", "ordinary", "crumbly"]).describe("Scales large pores and conductivity of a texture class."),
       defaults.structure,
     ),

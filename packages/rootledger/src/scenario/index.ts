@@ -1,0 +1,16 @@
+export { type Default, defaults } from "./defaults.js";
+export type { Fault, FaultCode } from "./faults.js";
+export { comparisonJsonSchema, scenarioJsonSchema } from "./json-schema.js";
+export type { SimulateOptions } from "./options.js";
+export {
+  type Files,
+  filesNamed,
+  type ParsedComparison,
+  type ParsedScenario,
+  parseComparison,
+  parseScenario,
+} from "./parse.js";
+export { simulate } from "./run.js";
+export type * from "./scenario.js";
+export type { ComparisonFile, ScenarioFile } from "./schema-file.js";
+export { createSimulation, type Simulation, type Snapshot } from "./simulation.js";
