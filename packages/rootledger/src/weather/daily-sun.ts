@@ -20,12 +20,18 @@ export function dailySun(startDate: string, days: number, latitudeDeg: number): 
     sunriseH: new Float64Array(days),
     sunsetH: new Float64Array(days),
   };
+  const radiationOf = new Float64Array(367).fill(-1);
+  const lengthOf = new Float64Array(367);
   for (let d = 0; d < days; d++) {
-    const length = dayLengthH(latitude, ofYear[d]);
-    sun.extraterrestrialMJPerM2[d] = extraterrestrialRadiationMJPerM2Day(latitude, ofYear[d]);
-    sun.dayLengthH[d] = length;
-    sun.sunriseH[d] = 12 - length / 2;
-    sun.sunsetH[d] = 12 + length / 2;
+    const day = ofYear[d];
+    if (radiationOf[day] < 0) {
+      radiationOf[day] = extraterrestrialRadiationMJPerM2Day(latitude, day);
+      lengthOf[day] = dayLengthH(latitude, day);
+    }
+    sun.extraterrestrialMJPerM2[d] = radiationOf[day];
+    sun.dayLengthH[d] = lengthOf[day];
+    sun.sunriseH[d] = 12 - lengthOf[day] / 2;
+    sun.sunsetH[d] = 12 + lengthOf[day] / 2;
   }
   return sun;
 }
