@@ -44,7 +44,7 @@ function simplex(f: (x: readonly number[]) => number, start: readonly number[], 
       continue;
     }
     const contracted = along(reflected.value < worst.value ? -0.5 : 0.5);
-    if (contracted.value < (reflected.value < worst.value ? reflected.value : worst.value)) {
+    if (contracted.value < Math.min(reflected.value, worst.value)) {
       vertices[size] = contracted;
       continue;
     }

@@ -6,15 +6,12 @@ import type { FittedClass } from "./default-set.js";
 import { columnCm, drainHours, infiltration, rootMatCm } from "./facts.js";
 import type { Target } from "./targets.js";
 
-const curveOf = ({ textureClass, parameters }: FittedClass): SoilCurve =>
-  gardnerCurve(parameters, textureClass, "fit");
+const curveOf = ({ textureClass, parameters }: FittedClass): SoilCurve => gardnerCurve(parameters, textureClass, "fit");
 
 const at = (curve: SoilCurve, kPa: number): number => curve.thetaAt(-kPa * cmPerKPa);
 
 const table = (head: readonly string[], rows: readonly (readonly string[])[]): string =>
-  [head, head.map((_, i) => (i === 0 ? "---" : "---:")), ...rows]
-    .map((cells) => `| ${cells.join(" | ")} |`)
-    .join("\n");
+  [head, head.map((_, i) => (i === 0 ? "---" : "---:")), ...rows].map((cells) => `| ${cells.join(" | ")} |`).join("\n");
 
 /** Below this tension, with less air than this, the project calls a root airless. */
 const airReturnKPa = 5;

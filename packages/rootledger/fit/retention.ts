@@ -1,7 +1,4 @@
-import {
-  retentionTheta,
-  type VanGenuchtenRetention,
-} from "../src/ground/van-genuchten-retention.js";
+import { retentionTheta, type VanGenuchtenRetention } from "../src/ground/van-genuchten-retention.js";
 import { cmPerKPa } from "../src/units.js";
 import { lowestNear } from "./nelder-mead.js";
 import type { ClassTargets } from "./targets.js";
@@ -39,8 +36,7 @@ export function fitRetention(targets: ClassTargets, bubblingSuctionCm: number): 
   const miss = (x: readonly number[]): number => {
     const curve = curveOf(x);
     const theta = (kPa: number): number => retentionTheta(curve, -kPa * cmPerKPa);
-    const held = (kPa: number, mmPerM: number): number =>
-      Math.log((1000 * (theta(8) - theta(kPa))) / mmPerM);
+    const held = (kPa: number, mmPerM: number): number => Math.log((1000 * (theta(8) - theta(kPa))) / mmPerM);
     return (
       weights.heldTo20 * held(20, targets.held.to20.mmPerM) ** 2 +
       weights.heldTo40 * held(40, targets.held.to40.mmPerM) ** 2 +

@@ -1,7 +1,4 @@
-import {
-  saxtonRawls,
-  type SaxtonRawlsSoil,
-} from "../src/ground/saxton-rawls.js";
+import { saxtonRawls, type SaxtonRawlsSoil } from "../src/ground/saxton-rawls.js";
 import { textureClasses, type TextureClass } from "../src/ground/texture.js";
 import { textureCentre, usualOrganicMatterFraction } from "../src/ground/texture-centre.js";
 import { heldRows, type HeldRow } from "./facts.js";
@@ -32,8 +29,7 @@ function plane(values: ReadonlyMap<TextureClass, number>): (textureClass: Textur
     return [1, sandFraction, clayFraction];
   };
   const coefficients = leastSquares([...values.keys()].map(terms), [...values.values()]);
-  return (textureClass) =>
-    terms(textureClass).reduce((sum, term, i) => sum + term * coefficients[i], 0);
+  return (textureClass) => terms(textureClass).reduce((sum, term, i) => sum + term * coefficients[i], 0);
 }
 
 const printed = (held: Held): Map<TextureClass, number> => {

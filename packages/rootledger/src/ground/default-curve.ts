@@ -12,10 +12,7 @@ import { textureCentre } from "./texture-centre.js";
  * The structure word changes pores wetter than 8 kPa and kSat only.
  * @example defaultSoilCurve("clay loam", "tight").thetaAt(-102)
  */
-export function defaultSoilCurve(
-  textureClass: TextureClass,
-  structure: Structure = "ordinary",
-): SoilCurve {
+export function defaultSoilCurve(textureClass: TextureClass, structure: Structure = "ordinary"): SoilCurve {
   const curve = gardnerCurve(defaultClasses[textureClass], textureClass, defaultClassSource);
   if (structure === "ordinary") return curve;
   const factors = structureFactors(textureCentre(textureClass), structure);

@@ -1,8 +1,59 @@
-export type { SoilCurve } from "./curve.js";
+export { brooksCoreyCurve, type BrooksCorey, type Campbell, campbellCurve } from "./brooks-corey.js";
+export {
+  carselParrish,
+  carselParrishCurve,
+  carselParrishParameters,
+  type CarselParrishRow,
+  carselParrishSource,
+} from "./carsel-parrish.js";
+export {
+  clappHornberger,
+  clappHornbergerCurve,
+  type ClappHornbergerRow,
+  clappHornbergerSource,
+} from "./clapp-hornberger.js";
+export {
+  type ClassCurveSet,
+  classCurve,
+  classCurveSets,
+  classCurves,
+  type NamedClassCurve,
+  type Spread,
+  spreadOver,
+} from "./class-curves.js";
+export { cosbyCampbell, cosbyCampbellSimple, cosbyCurve, cosbySource } from "./cosby.js";
 export { drainCovered, type DrainedColumn, type DrainLayer } from "./covered-drain.js";
+export type { SoilCurve } from "./curve.js";
+export { defaultClasses, defaultClassSource } from "./default-classes.js";
 export { defaultSoilCurve } from "./default-curve.js";
-export { gardnerConductivityAt, type GardnerConductivity } from "./gardner.js";
+export {
+  type FaoSoil,
+  type FaoSoilRow,
+  faoSoilRanges,
+  faoSoilRangesSource,
+  faoWettedFraction,
+  faoWettedFractionSource,
+  type FaoWettingEvent,
+  type Range,
+} from "./fao-soil-ranges.js";
+export { type FieldCapacityCriterion, fieldCapacities, type NamedFieldCapacity } from "./field-capacities.js";
+export {
+  type CoveredDrain,
+  type DrainedProfile,
+  type FieldCapacity,
+  fieldCapacityAssoulineOr,
+  fieldCapacityAtTension,
+  fieldCapacityByDrain,
+  fieldCapacityByFlux,
+  fieldCapacityTwarakavi,
+} from "./field-capacity.js";
+export { type GardnerConductivity, gardnerConductivityAt } from "./gardner.js";
 export { gardnerCurve, type GardnerCurveParameters } from "./gardner-curve.js";
+export { type MeasuredPoint, measuredCurve } from "./measured-curve.js";
+export { curveFromLimits, type MeasuredLimits, wiltingTensionKPa } from "./measured-limits.js";
+export { type ThetaKnot, withThetaMapped } from "./pore-map.js";
+export { curveAt, type Horizon, type Profile, profileLayers, requireProfile } from "./profile.js";
+export { type GreenAmptRow, rawlsGreenAmpt, rawlsGreenAmptSource } from "./rawls-green-ampt.js";
 export {
   type SaxtonRawlsInput,
   type SaxtonRawlsNote,
@@ -11,10 +62,18 @@ export {
   saxtonRawlsCurve,
 } from "./saxton-rawls.js";
 export { type GravelEffect, osmoticTensionKPa, saxtonRawlsGravel } from "./saxton-rawls-gravel.js";
-export { type Structure, type StructureFactors, withStructure } from "./structure.js";
+export { withStones } from "./stones.js";
+export { macroporeSuctionCm, type Structure, type StructureFactors, withStructure } from "./structure.js";
 export { structureFactors } from "./structure-factors.js";
 export { type SoilTable, tabulateSoil } from "./table.js";
 export { type Texture, type TextureClass, textureClasses, textureClassOf } from "./texture.js";
 export { textureCentre, usualOrganicMatterFraction } from "./texture-centre.js";
 export { type NearSaturation, type VanGenuchten, vanGenuchtenCurve } from "./van-genuchten.js";
 export type { VanGenuchtenRetention } from "./van-genuchten-retention.js";
+export type { Verified } from "./verified.js";
+export {
+  type TranslatedZone,
+  type WaterReading,
+  type WaterTranslator,
+  waterTranslator,
+} from "./water-translator.js";

@@ -25,9 +25,7 @@ export function saxtonRawlsGravel(input: {
     throw new RangeError(`saxtonRawlsGravel requires gravelWeightFraction in [0, 1): got ${Rw}`);
   }
   if (!(densityGPerCm3 > 0 && densityGPerCm3 < particleDensityGPerCm3)) {
-    throw new RangeError(
-      `saxtonRawlsGravel requires densityGPerCm3 between 0 and 2.65: got ${densityGPerCm3}`,
-    );
+    throw new RangeError(`saxtonRawlsGravel requires densityGPerCm3 between 0 and 2.65: got ${densityGPerCm3}`);
   }
   const a = densityGPerCm3 / particleDensityGPerCm3;
   const Rv = (a * Rw) / (1 - Rw * (1 - a));
@@ -52,9 +50,7 @@ export function osmoticTensionKPa(input: {
     throw new RangeError(`osmoticTensionKPa requires ecDsPerM from 0: got ${input.ecDsPerM}`);
   }
   if (!(input.theta > 0 && input.theta <= input.thetaSaturated)) {
-    throw new RangeError(
-      `osmoticTensionKPa requires theta above 0 and up to thetaSaturated: got ${input.theta}`,
-    );
+    throw new RangeError(`osmoticTensionKPa requires theta above 0 and up to thetaSaturated: got ${input.theta}`);
   }
   return (36 * input.ecDsPerM * input.thetaSaturated) / input.theta;
 }

@@ -50,30 +50,14 @@ export function saxtonRawls(input: SaxtonRawlsInput): SaxtonRawlsSoil {
   requireInput(input, densityFactor);
   const OM = 100 * organicMatterFraction;
 
-  const t1500 =
-    -0.024 * S +
-    0.487 * C +
-    0.006 * OM +
-    0.005 * S * OM -
-    0.013 * C * OM +
-    0.068 * S * C +
-    0.031;
+  const t1500 = -0.024 * S + 0.487 * C + 0.006 * OM + 0.005 * S * OM - 0.013 * C * OM + 0.068 * S * C + 0.031;
   const theta1500 = t1500 + (0.14 * t1500 - 0.02);
-  const t33 =
-    -0.251 * S +
-    0.195 * C +
-    0.011 * OM +
-    0.006 * S * OM -
-    0.027 * C * OM +
-    0.452 * S * C +
-    0.299;
+  const t33 = -0.251 * S + 0.195 * C + 0.011 * OM + 0.006 * S * OM - 0.027 * C * OM + 0.452 * S * C + 0.299;
   const usualTheta33 = t33 + (1.283 * t33 * t33 - 0.374 * t33 - 0.015);
-  const ts33 =
-    0.278 * S + 0.034 * C + 0.022 * OM - 0.018 * S * OM - 0.027 * C * OM - 0.584 * S * C + 0.078;
+  const ts33 = 0.278 * S + 0.034 * C + 0.022 * OM - 0.018 * S * OM - 0.027 * C * OM - 0.584 * S * C + 0.078;
   const firstThetaSaturatedTo33 = ts33 + (0.636 * ts33 - 0.107);
   const X = firstThetaSaturatedTo33;
-  const pet =
-    -21.67 * S - 27.93 * C - 81.97 * X + 71.12 * S * X + 8.29 * C * X + 14.05 * S * C + 27.16;
+  const pet = -21.67 * S - 27.93 * C - 81.97 * X + 71.12 * S * X + 8.29 * C * X + 14.05 * S * C + 27.16;
   const computedAirEntryKPa = pet + (0.02 * pet * pet - 0.113 * pet - 0.7);
   const usualThetaSaturated = usualTheta33 + X - 0.097 * S + 0.043;
 
@@ -94,7 +78,7 @@ export function saxtonRawls(input: SaxtonRawlsInput): SaxtonRawlsSoil {
     theta33,
     firstThetaSaturatedTo33,
     computedAirEntryKPa,
-    airEntryKPa: computedAirEntryKPa < airEntryFloorKPa ? airEntryFloorKPa : computedAirEntryKPa,
+    airEntryKPa: Math.max(computedAirEntryKPa, airEntryFloorKPa),
     thetaSaturated,
     densityGPerCm3,
     lambda,
@@ -140,9 +124,7 @@ function requirePores(theta1500: number, theta33: number, thetaSaturated: number
 export function saxtonRawlsCurve(soil: SaxtonRawlsSoil, name: string): SoilCurve {
   const { theta33, thetaSaturated, airEntryKPa, lambda, kSatCmPerH } = soil;
   if (!(airEntryKPa < 33)) {
-    throw new RangeError(
-      `saxtonRawlsCurve requires an air entry below 33 kPa: got ${soil.airEntryKPa}`,
-    );
+    throw new RangeError(`saxtonRawlsCurve requires an air entry below 33 kPa: got ${soil.airEntryKPa}`);
   }
   const slopePerKPa = (thetaSaturated - theta33) / (33 - airEntryKPa);
   const kExponent = 3 + 2 / lambda;
@@ -163,8 +145,6 @@ export function saxtonRawlsCurve(soil: SaxtonRawlsSoil, name: string): SoilCurve
       return kPa > airEntryKPa ? slopePerKPa / cmPerKPa : 0;
     },
     conductivityAt: (headCm) =>
-      headCm >= 0
-        ? kSatCmPerH
-        : kSatCmPerH * (thetaAtKPa(-headCm / cmPerKPa) / thetaSaturated) ** kExponent,
+      headCm >= 0 ? kSatCmPerH : kSatCmPerH * (thetaAtKPa(-headCm / cmPerKPa) / thetaSaturated) ** kExponent,
   };
 }

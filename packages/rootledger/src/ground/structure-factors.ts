@@ -27,8 +27,7 @@ export function structureFactors(
   const usual = saxtonRawls(soil);
   const changed = saxtonRawls({ ...soil, densityFactor: densityFactors[structure] });
   return {
-    macroporeFactor:
-      (changed.thetaSaturated - changed.theta33) / (usual.thetaSaturated - usual.theta33),
+    macroporeFactor: (changed.thetaSaturated - changed.theta33) / (usual.thetaSaturated - usual.theta33),
     kSatFactor: changed.kSatCmPerH / usual.kSatCmPerH,
   };
 }

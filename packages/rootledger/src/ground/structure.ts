@@ -37,9 +37,7 @@ export function withStructure(
   const macropores = curve.thetaSaturated - thetaKept;
   const thetaSaturated = thetaKept + macroporeFactor * macropores;
   if (!(thetaSaturated < 1)) {
-    throw new RangeError(
-      `withStructure requires a saturated water content below 1: got ${thetaSaturated}`,
-    );
+    throw new RangeError(`withStructure requires a saturated water content below 1: got ${thetaSaturated}`);
   }
   const kSatCmPerH = kSatFactor * curve.kSatCmPerH;
   return {

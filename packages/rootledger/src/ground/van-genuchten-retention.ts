@@ -20,11 +20,7 @@ export function requireRetention(what: string, p: VanGenuchtenRetention): void {
 }
 
 /** @throws RangeError unless 0 <= thetaResidual < thetaSaturated < 1. */
-export function requireThetaRange(
-  what: string,
-  thetaResidual: number,
-  thetaSaturated: number,
-): void {
+export function requireThetaRange(what: string, thetaResidual: number, thetaSaturated: number): void {
   if (!(thetaResidual >= 0 && thetaResidual < thetaSaturated && thetaSaturated < 1)) {
     throw new RangeError(
       `${what} requires 0 <= thetaResidual < thetaSaturated < 1: got ${thetaResidual}, ${thetaSaturated}`,
@@ -48,10 +44,6 @@ export function retentionCapacity(p: VanGenuchtenRetention, headCm: number): num
   if (headCm >= 0) return 0;
   const x = -p.alphaPerCm * headCm;
   return (
-    (p.thetaSaturated - p.thetaResidual) *
-    (p.n - 1) *
-    p.alphaPerCm *
-    x ** (p.n - 1) *
-    (1 + x ** p.n) ** (1 / p.n - 2)
+    (p.thetaSaturated - p.thetaResidual) * (p.n - 1) * p.alphaPerCm * x ** (p.n - 1) * (1 + x ** p.n) ** (1 / p.n - 2)
   );
 }

@@ -41,9 +41,7 @@ export function vanGenuchtenCurve(
 ): SoilCurve {
   requireRetention("vanGenuchtenCurve", parameters);
   if (!(parameters.kSatCmPerH > 0)) {
-    throw new RangeError(
-      `vanGenuchtenCurve requires kSatCmPerH above 0: got ${parameters.kSatCmPerH}`,
-    );
+    throw new RangeError(`vanGenuchtenCurve requires kSatCmPerH above 0: got ${parameters.kSatCmPerH}`);
   }
   const { thetaResidual, thetaSaturated, kSatCmPerH } = parameters;
   const limits = { name, source, thetaSaturated, thetaResidual, kSatCmPerH };
@@ -91,11 +89,8 @@ function rescaled(p: VanGenuchten): Functions {
   const pores = (p.thetaSaturated - p.thetaResidual) / saturationAtHeight;
   return {
     thetaAt: (headCm) =>
-      headCm >= capillaryHeadCm
-        ? p.thetaSaturated
-        : p.thetaResidual + pores * effectiveSaturation(p, headCm),
-    capacityAt: (headCm) =>
-      headCm >= capillaryHeadCm ? 0 : retentionCapacity(p, headCm) / saturationAtHeight,
+      headCm >= capillaryHeadCm ? p.thetaSaturated : p.thetaResidual + pores * effectiveSaturation(p, headCm),
+    capacityAt: (headCm) => (headCm >= capillaryHeadCm ? 0 : retentionCapacity(p, headCm) / saturationAtHeight),
     conductivityAt(headCm) {
       if (headCm >= capillaryHeadCm) return p.kSatCmPerH;
       const saturation = effectiveSaturation(p, headCm);

@@ -11,9 +11,7 @@ export function bisect(f: (x: number) => number, from: number, to: number): numb
   if (fa === 0) return a;
   if (fb === 0) return b;
   if (!(fa * fb < 0)) {
-    throw new RangeError(
-      `bisect requires a change of sign between ${from} and ${to}: got ${fa} and ${fb}`,
-    );
+    throw new RangeError(`bisect requires a change of sign between ${from} and ${to}: got ${fa} and ${fb}`);
   }
   for (;;) {
     const middle = a + (b - a) / 2;
