@@ -1,6 +1,6 @@
 import { headTables } from "./boundary.js";
 import { faceFlows, faceFlowsInto, type FaceFlows } from "./bucket-fluxes.js";
-import { limitedFlows, limitFlows, limitInflow, limitOutflow } from "./bucket-limits.js";
+import { limitedFlows, limitFlows, limitInflow, limitOutflow, limitVolumes } from "./bucket-limits.js";
 import { type EmitterLines, offerWater, spread, surfaceWork } from "./cascade.js";
 import type { Forcing, WaterEngine, WaterFluxes, WaterState } from "./engine.js";
 import { type EvaporationProcess, soilLimitedEvaporation } from "./evaporation.js";
@@ -50,7 +50,9 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
   const surface = surfaceWork(lanes);
   const room = new Float64Array(lanes);
   const sink = new Float64Array(cells);
-  const asked = new Float64Array(cells);
+  const kept = new Float64Array(cells);
+  const volumes = limitVolumes(ground.grid);
+  const perVolume = volumeCm3.map((volume) => 1 / volume);
   const rootSink = new Float64Array(cells);
   const evaporation = new Float64Array(lanes);
   const factors: Stress = {
@@ -88,9 +90,8 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
       const leftH = untilH - state.timeH;
       if (dtH >= leftH * (1 - 1e-9)) dtH = leftH;
 
-      limitFlows(limited, flows, ground, theta, dtH);
-      for (let c = 0; c < cells; c++) asked[c] = sink[c];
-      limitOutflow(limited, ground, theta, sink, dtH);
+      limitFlows(limited, flows, ground, volumes, theta, dtH);
+      const held = limitOutflow(limited, ground, theta, sink, dtH, kept);
       limitInflow(limited, ground, theta, sink, dtH, room);
       let tooMuch = false;
       for (let j = 0; j < lanes; j++) {
@@ -104,7 +105,7 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
       }
       update(theta, dtH);
       runoff += moveOverfill(theta, ground, fluxes.downwardCm3) / dtH;
-      addUp(fluxes, forcing, runoff, dtH);
+      addUp(fluxes, forcing, runoff, dtH, held);
       state.timeH = dtH === leftH ? untilH : state.timeH + dtH;
     }
   }
@@ -124,7 +125,7 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
         let net = fromInside - toOutside - gravityDown[c] - matricDown[c] - sinkCm3PerH[c];
         fromInside = toOutside;
         net += i > 0 ? gravityDown[c - lanes] + matricDown[c - lanes] : intake[j];
-        const rate = net / volumeCm3[c];
+        const rate = net * perVolume[c];
         const pace = rate < 0 ? -rate : rate;
         if (pace > fastest) fastest = pace;
         if (rate < 0 && conductivityCmPerH[c] > wetShareOfKSat * kSatCmPerH[c]) {
@@ -145,45 +146,47 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
       for (let j = 0; j < lanes; j++) {
         const c = i * lanes + j;
         const fromAbove = i > 0 ? down[c - lanes] : intake[j];
-        theta[c] += ((fromAbove + fromInside - down[c] - side[c] - sink[c]) * dtH) / volumeCm3[c];
+        theta[c] += (fromAbove + fromInside - down[c] - side[c] - sink[c]) * dtH * perVolume[c];
         fromInside = side[c];
       }
     }
   }
 
-  function addUp(fluxes: WaterFluxes, forcing: Forcing, runoff: number, dtH: number): void {
+  function addUp(fluxes: WaterFluxes, forcing: Forcing, runoff: number, dtH: number, held: boolean): void {
     const { downwardCm3, uptakeCm3, airlessH, thirstyH, airlessSeverityH, thirstySeverityH, pondedH } = fluxes;
+    const { state: cellState, air: airFactor, thirst: thirstFactor } = factors;
+    const { down } = limited;
+    const { intake, capacity } = surface;
+    const { rainCm3PerH } = forcing;
     let transpired = 0;
     let evaporated = 0;
     let rain = 0;
     for (let c = 0; c < cells; c++) {
-      const kept = asked[c] > 0 ? sink[c] / asked[c] : 0;
-      const taken = rootSink[c] * kept * dtH;
+      const taken = held ? rootSink[c] * kept[c] * dtH : rootSink[c] * dtH;
       uptakeCm3[c] += taken;
       transpired += taken;
-      if (c < lanes) evaporated += evaporation[c] * kept * dtH;
-      if (factors.state[c] === 2) {
+      const what = cellState[c];
+      if (what === 2) {
         airlessH[c] += dtH;
-        airlessSeverityH[c] += dtH * (1 - factors.air[c]);
-      } else if (factors.state[c] === 1) {
+        airlessSeverityH[c] += dtH * (1 - airFactor[c]);
+      } else if (what === 1) {
         thirstyH[c] += dtH;
-        thirstySeverityH[c] += dtH * (1 - factors.thirst[c]);
+        thirstySeverityH[c] += dtH * (1 - thirstFactor[c]);
       }
     }
     for (let i = 0; i < layers; i++) {
       let sum = 0;
-      for (let j = 0; j < lanes; j++) sum += limited.down[i * lanes + j];
+      for (let j = 0; j < lanes; j++) sum += down[i * lanes + j];
       downwardCm3[i] += sum * dtH;
       if (i === layers - 1) fluxes.bottomCm3 += sum * dtH;
     }
     for (let j = 0; j < lanes; j++) {
-      rain += forcing.rainCm3PerH[j];
-      if (surface.outward[j] + surface.inward[j] > 0 || surface.intake[j] >= surface.capacity[j]) {
-        if (forcing.emitterCm3PerH > 0 || forcing.rainCm3PerH[j] > 0) pondedH[j] += dtH;
-      }
+      rain += rainCm3PerH[j];
+      evaporated += held ? evaporation[j] * kept[j] : evaporation[j];
+      if (intake[j] > 0 && intake[j] >= capacity[j]) pondedH[j] += dtH;
     }
     fluxes.transpirationCm3 += transpired;
-    fluxes.evaporationCm3 += evaporated;
+    fluxes.evaporationCm3 += evaporated * dtH;
     fluxes.emitterCm3 += forcing.emitterCm3PerH * dtH;
     fluxes.rainCm3 += rain * dtH;
     fluxes.runoffCm3 += runoff * dtH;

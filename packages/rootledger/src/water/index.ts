@@ -6,3 +6,5 @@ export { fillGround, type Ground, thetaAtHead } from "./ground.js";
 export { type Grid, type RingShape, ringGrid, type StripShape, stripGrid } from "./grid.js";
 export { type Stress, type StressProcess, trapezoid, type Trapezoid, type TreeLimits, twoLimits } from "./stress.js";
 export { type RootZone, type UptakeProcess, uptakeInto } from "./uptake.js";
+export { laneEdges, layerEdges } from "./strip-edges.js";
+export { column, type Column, type DefaultUsed, type Ledger, type Measure, measure, type Result, type RunStatus, type Section, type Table, type TreeName, type Window } from "./result.js";
