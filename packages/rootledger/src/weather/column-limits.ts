@@ -22,7 +22,9 @@ const limits = (
  * Temperature: WMO world record low -89.2 C (Vostok 1983); the upper limits, which catch Fahrenheit, are ours: record daily
  * maxima end at 54-57 C. Humidity: sensors drift a few percent over 100 in fog, more than 110 is broken. Sun: above 50 there
  * is more than reaches the top of the atmosphere on any day anywhere (largest daily extraterrestrial radiation 48 MJ/m2).
- * Rain: WMO world record 1825 mm in 24 h (Foc-Foc 1966). Wind and ET0: own arithmetic; 48 MJ/m2 would evaporate 20 mm.
+ * Rain: the WMO world record is 1825 mm in 24 h (Foc-Foc 1966), but where trees are watered a day above 500 mm is a wrong unit;
+ * own choice. Dew point: record 35 C (Dhahran 2003), from memory. Wind, pan and ET0: own arithmetic; 48 MJ/m2 would evaporate
+ * 20 mm, dry wind may double that from a pan.
  */
 export const columnLimits: Readonly<Record<WeatherColumn, ColumnLimits>> = {
   tMinC: limits(
@@ -41,9 +43,18 @@ export const columnLimits: Readonly<Record<WeatherColumn, ColumnLimits>> = {
   ),
   rhMinPct: limits(0, 110, "must be 0 to 100 percent; up to 110 is read as 100 and noted"),
   rhMaxPct: limits(0, 110, "must be 0 to 100 percent; up to 110 is read as 100 and noted"),
+  rhMeanPct: limits(0, 110, "must be 0 to 100 percent; up to 110 is read as 100 and noted"),
+  dewPointC: limits(
+    -95,
+    40,
+    "must be -95 to 40 degrees Celsius; Fahrenheit is not read",
+    "impossible-value",
+    "looks-like-fahrenheit",
+  ),
   windMPerS: limits(0, 60, "must be 0 to 60 m/s, the mean of the day"),
   solarMJPerM2: limits(0, 50, "must be 0 to 50 MJ/m2 per day; a mean in W/m2 is multiplied by 0.0864 first"),
   sunshineH: limits(0, 24, "must be 0 to 24 hours"),
-  rainMm: limits(0, 1825, "must be 0 to 1825 mm in a day", "negative-rain"),
+  rainMm: limits(0, 500, "must be 0 to 500 mm in a day; check the unit", "negative-rain"),
+  panMm: limits(0, 40, "must be 0 to 40 mm in a day"),
   et0Mm: limits(0, 25, "must be 0 to 25 mm in a day"),
 };

@@ -1,3 +1,4 @@
+import { asceSigmaMJPerK4M2Day } from "./asce-reference.js";
 import { atmosphericPressureKPa, psychrometricConstantKPaPerC } from "./atmosphere.js";
 import { type DailySun, dailySun } from "./daily-sun.js";
 import type { DailyWeather } from "./daily-weather.js";
@@ -8,6 +9,7 @@ import { et0Faults } from "./et0-faults.js";
 import { type Et0Counts, et0Notes, noCounts } from "./et0-notes.js";
 import { et0HargreavesSamaniMmPerDay } from "./hargreaves-samani.js";
 import { stefanBoltzmannMJPerK4M2Day } from "./net-radiation.js";
+import { et0PanMmPerDay } from "./pan-coefficient.js";
 import { fao56GrassDaily, penmanMonteith } from "./penman-monteith.js";
 import { clearSkyMJPerM2 } from "./solar-radiation.js";
 import { meanSaturationVapourPressureKPa } from "./vapour-pressure.js";
@@ -22,8 +24,11 @@ export interface DailyEt0 {
   readonly notes: readonly string[];
 }
 
-/** ASCE-EWRI (2005) short reference, daily: eq. 1 and table 1 as FAO-56 eq. 6, but this sigma (eq. 17). */
-const asceSigma = 4.901e-9;
+/** The short surface of ASCE-EWRI (2005) is that of FAO-56; only the constant of net longwave radiation differs. */
+const sigmas = {
+  "penman-monteith": stefanBoltzmannMJPerK4M2Day,
+  "asce-short": asceSigmaMJPerK4M2Day,
+} as const;
 
 /**
  * ET0 of every day of a record, mm/day, never negative. What the record lacks is filled by the rules of FAO-56 ch. 3 and
@@ -39,16 +44,9 @@ export function dailyEt0(weather: DailyWeather, site: WeatherSite, method: Et0Me
   const counts = noCounts();
   const et0Mm = new Float64Array(weather.days);
   if (method === "given") et0Mm.set(weather.et0Mm);
+  else if (method === "pan") fillFromPan(et0Mm, weather, site.panCoefficient ?? Number.NaN);
   else if (method === "hargreaves-samani") fillHargreaves(et0Mm, weather, sun);
-  else
-    fillCombination(
-      et0Mm,
-      weather,
-      site,
-      sun,
-      counts,
-      method === "asce-short" ? asceSigma : stefanBoltzmannMJPerK4M2Day,
-    );
+  else fillCombination(et0Mm, weather, site, sun, counts, sigmas[method]);
   for (let d = 0; d < weather.days; d++) {
     if (et0Mm[d] < 0) {
       et0Mm[d] = 0;
@@ -56,6 +54,10 @@ export function dailyEt0(weather: DailyWeather, site: WeatherSite, method: Et0Me
     }
   }
   return { et0Mm, sunriseH: sun.sunriseH, sunsetH: sun.sunsetH, notes: et0Notes(counts, weather.days) };
+}
+
+function fillFromPan(et0Mm: Float64Array, weather: DailyWeather, panCoefficient: number): void {
+  for (let d = 0; d < weather.days; d++) et0Mm[d] = et0PanMmPerDay(weather.panMm[d], panCoefficient);
 }
 
 function fillHargreaves(et0Mm: Float64Array, weather: DailyWeather, sun: DailySun): void {
@@ -81,21 +83,22 @@ function fillCombination(
   for (let d = 0; d < weather.days; d++) {
     const tMinC = weather.tMinC[d];
     const tMaxC = weather.tMaxC[d];
-    const actualVapourPressureKPa = dayVapourPressureKPa(weather, d, counts);
+    const saturationVapourPressureKPa = meanSaturationVapourPressureKPa(tMinC, tMaxC);
+    const actualVapourPressureKPa = dayVapourPressureKPa(weather, d, saturationVapourPressureKPa, counts);
     const solarMJPerM2 = daySolarMJPerM2(weather, site, sun, d, counts);
     const clearSky = clearSkyMJPerM2(sun.extraterrestrialMJPerM2[d], site.elevationM);
-    const netRadiationMJPerM2Day = dayNetRadiationMJPerM2(
+    const netRadiationMJPerM2 = dayNetRadiationMJPerM2(
       { tMinC, tMaxC, actualVapourPressureKPa, solarMJPerM2, clearSkyMJPerM2: clearSky, sigma },
       counts,
     );
     et0Mm[d] = penmanMonteith(
       {
         meanTempC: (tMinC + tMaxC) / 2,
-        saturationVapourPressureKPa: meanSaturationVapourPressureKPa(tMinC, tMaxC),
+        saturationVapourPressureKPa,
         actualVapourPressureKPa,
         windAt2mMPerS: dayWindAt2mMPerS(weather.windMPerS[d], factorTo2m, counts),
-        netRadiationMJPerM2Day,
-        soilHeatFluxMJPerM2Day: 0,
+        netRadiationMJPerM2,
+        soilHeatFluxMJPerM2: 0,
         psychrometricConstantKPaPerC: gamma,
       },
       fao56GrassDaily,

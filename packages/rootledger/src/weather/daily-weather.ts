@@ -4,10 +4,13 @@ export const weatherColumns = [
   "tMaxC",
   "rhMinPct",
   "rhMaxPct",
+  "rhMeanPct",
+  "dewPointC",
   "windMPerS",
   "solarMJPerM2",
   "sunshineH",
   "rainMm",
+  "panMm",
   "et0Mm",
 ] as const;
 
@@ -15,7 +18,8 @@ export type WeatherColumn = (typeof weatherColumns)[number];
 
 /**
  * A gap-free daily record from local midnight to midnight: one number per day and column, NaN where nothing was measured.
- * Relative humidity in percent as stations print it; wind at the station's own height.
+ * Relative humidity in percent as stations print it; dew point of the day's mean; wind at the station's own height; `panMm` is
+ * the evaporation of a Class A pan.
  */
 export interface DailyWeather extends Readonly<Record<WeatherColumn, Float64Array>> {
   /** ISO date of the first day. */
@@ -33,10 +37,13 @@ export function emptyDailyWeather(startDate: string, days: number): DailyWeather
     tMaxC: column(),
     rhMinPct: column(),
     rhMaxPct: column(),
+    rhMeanPct: column(),
+    dewPointC: column(),
     windMPerS: column(),
     solarMJPerM2: column(),
     sunshineH: column(),
     rainMm: column(),
+    panMm: column(),
     et0Mm: column(),
   };
 }

@@ -1,7 +1,13 @@
 import type { DailySun } from "./daily-sun.js";
 import type { DailyWeather } from "./daily-weather.js";
 import type { Et0Counts } from "./et0-notes.js";
-import { cloudTerm, humidityTerm, netLongwaveMJPerM2Day, netShortwaveMJPerM2 } from "./net-radiation.js";
+import {
+  cloudTerm,
+  humidityTerm,
+  leastCloudTerm,
+  netLongwaveMJPerM2Day,
+  netShortwaveMJPerM2,
+} from "./net-radiation.js";
 import {
   clearSkyMJPerM2,
   krsInterior,
@@ -10,8 +16,6 @@ import {
 } from "./solar-radiation.js";
 import type { WeatherSite } from "./weather-site.js";
 
-/** ASCE-EWRI (2005) eq. 18, lower limit of the cloud term; FAO-56 gives an upper limit only. */
-const leastCloudTerm = 0.05;
 /** Rs/Rso with the sun down: middle of FAO-56's 0.4 to 0.6 for humid nights (ch. 4, hourly step). */
 const polarNightShare = 0.5;
 /** A pyranometer within 5 % is a good one; beyond that over a clear sky the day is noted. Common practice, no source. */
@@ -41,7 +45,11 @@ export function daySolarMJPerM2(
   }
   counts.solarFromTemperature++;
   const range = { tMinC: weather.tMinC[d], tMaxC: weather.tMaxC[d] };
-  return solarFromTemperatureMJPerM2Day(extraterrestrial, range, site.krs ?? krsInterior);
+  const solar = solarFromTemperatureMJPerM2Day(extraterrestrial, range, site.krs ?? krsInterior);
+  const clearSky = clearSkyMJPerM2(extraterrestrial, site.elevationM);
+  if (solar <= clearSky) return solar;
+  counts.solarHeldAtClearSky++;
+  return clearSky;
 }
 
 export interface NetRadiationDay {

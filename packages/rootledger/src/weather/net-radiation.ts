@@ -22,6 +22,9 @@ export const humidityTerm = (actualVapourPressureKPa: number): number =>
 /** Cloud term of net longwave: 1.35 Rs/Rso - 0.35, Rs/Rso being at most 1. Source: FAO-56 eq. 39. @example cloudTerm(14.5 / 18.8) // 0.69 */
 export const cloudTerm = (relativeShortwave: number): number => 1.35 * Math.min(relativeShortwave, 1) - 0.35;
 
+/** ASCE-EWRI (2005) eq. 18, lower limit of the cloud term; FAO-56 gives an upper limit only. */
+export const leastCloudTerm = 0.05;
+
 export interface Longwave {
   readonly tMinC: number;
   readonly tMaxC: number;

@@ -1,6 +1,7 @@
 import { csvParseRows } from "d3-dsv";
 import { dateOf } from "../numeric/day-number.js";
 import { type DailyWeather, emptyDailyWeather, type WeatherColumn, weatherColumns } from "./daily-weather.js";
+import { fillGaps, type GapRule } from "./fill-gaps.js";
 import { readCell } from "./parse-cell.js";
 import { readDate } from "./parse-dates.js";
 import { readHeader } from "./parse-header.js";
@@ -15,11 +16,12 @@ export type ParsedWeather =
 /**
  * Reads the plain daily weather file: comma separated, a header row, one row a day without gaps, decimal point, empty cell
  * where missing. Columns in any order: `date` (YYYY-MM-DD) and `rainMm`, with `tMinC` and `tMaxC` or `et0Mm` or both, and
- * optionally `rhMinPct`, `rhMaxPct`, `windMPerS`, `solarMJPerM2`, `sunshineH`. Never throws; all faults are returned at once.
+ * optionally `rhMinPct`, `rhMaxPct`, `rhMeanPct`, `dewPointC`, `windMPerS`, `solarMJPerM2`, `sunshineH`, `panMm`. A missing
+ * temperature or rain is a fault unless a gap rule covers it. Never throws; all faults are returned at once.
  *
  * @example parseDailyWeather("date,tMinC,tMaxC,rainMm\n2025-10-01,8.1,21.4,0\n").ok // true
  */
-export function parseDailyWeather(text: string): ParsedWeather {
+export function parseDailyWeather(text: string, gapRule: GapRule = {}): ParsedWeather {
   const faults: WeatherFault[] = [];
   const rows = numberedRows(text);
   if (rows.length < 2) {
@@ -49,10 +51,11 @@ export function parseDailyWeather(text: string): ParsedWeather {
     }
   }
   const broken = new Set(faults.map((fault) => fault.path));
+  const filled = faults.length > 0 ? [] : fillGaps(values, gapRule);
   faults.push(...checkRecord(values, lines, given, broken));
   if (faults.length > 0) return { ok: false, faults };
   const weather: DailyWeather = { ...values, startDate: dateOf(first) };
-  return { ok: true, weather, notes: repairsAndNotes(weather) };
+  return { ok: true, weather, notes: [...filled, ...repairsAndNotes(weather)] };
 }
 
 interface NumberedRow {

@@ -12,13 +12,11 @@ const seldomMissed: readonly WeatherColumn[] = [
 
 /** Few stations average more over a year; knots or km/h read as m/s do. Own choice. */
 const windyMPerS = 8;
-/** Wetter days occur in the tropics; elsewhere tenths of a millimetre or inches times ten are likelier. Own choice. */
-const wetDayMm = 500;
 
 /** Takes relative humidity above 100 % as 100 % and says so, then says what is missing and what looks odd. */
 export function repairsAndNotes(weather: DailyWeather): string[] {
   const notes: string[] = [];
-  for (const column of ["rhMinPct", "rhMaxPct"] as const) {
+  for (const column of ["rhMinPct", "rhMaxPct", "rhMeanPct"] as const) {
     let clipped = 0;
     for (let d = 0; d < weather.days; d++) {
       if (weather[column][d] > 100) {
@@ -28,9 +26,8 @@ export function repairsAndNotes(weather: DailyWeather): string[] {
     }
     if (clipped > 0) notes.push(`${column}: above 100 on ${clipped} of ${weather.days} days, taken as 100`);
   }
-  const et0Given = weather.et0Mm.some((value) => value >= 0);
   for (const column of weatherColumns) {
-    if (!seldomMissed.includes(column) && !(column === "et0Mm" && et0Given)) continue;
+    if (!seldomMissed.includes(column) && weather[column].every(Number.isNaN)) continue;
     const missing = weather[column].reduce((count, value) => (Number.isNaN(value) ? count + 1 : count), 0);
     if (missing > 0) notes.push(`${column}: missing on ${missing} of ${weather.days} days`);
   }
@@ -38,7 +35,5 @@ export function repairsAndNotes(weather: DailyWeather): string[] {
   const meanWind = wind.reduce((sum, value) => sum + value, 0) / wind.length;
   if (meanWind > windyMPerS)
     notes.push(`windMPerS: mean ${meanWind.toFixed(1)} m/s; check that it is not in km/h or knots`);
-  const wettest = weather.rainMm.reduce((most, value) => Math.max(value, most), 0);
-  if (wettest > wetDayMm) notes.push(`rainMm: ${wettest} mm on one day; check the unit`);
   return notes;
 }

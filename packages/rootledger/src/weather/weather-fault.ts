@@ -30,4 +30,7 @@ export type WeatherFaultCode =
   | "check-latitude-sign"
   | "latitude-out-of-range"
   | "elevation-out-of-range"
-  | "wind-height-out-of-range";
+  | "wind-height-out-of-range"
+  | "krs-out-of-range"
+  | "pan-coefficient-out-of-range"
+  | "too-many-faults";

@@ -8,10 +8,12 @@ export interface WeatherSite {
   readonly windHeightM: number;
   /** FAO-56 eq. 50, used on days without sunshine and radiation: 0.16 inland, 0.19 on the coast. Default 0.16. */
   readonly krs?: number;
+  /** Kp of the pan, 0.35 to 1.1, for the method "pan". */
+  readonly panCoefficient?: number;
 }
 
 /**
- * How reference evapotranspiration comes about: FAO-56 eq. 6, the ASCE-EWRI (2005) short reference, FAO-56 eq. 52, or the
- * record's own `et0Mm`.
+ * How reference evapotranspiration comes about: FAO-56 eq. 6, the ASCE-EWRI (2005) short reference, FAO-56 eq. 52, the record's
+ * `panMm` by FAO-56 eq. 55, or the record's own `et0Mm`.
  */
-export type Et0Method = "penman-monteith" | "asce-short" | "hargreaves-samani" | "given";
+export type Et0Method = "penman-monteith" | "asce-short" | "hargreaves-samani" | "pan" | "given";
