@@ -1,0 +1,141 @@
+import fc from "fast-check";
+import { column, createSimulation, measure, simulate } from "rootledger";
+import { textureClasses } from "rootledger/ground";
+import { describe, expect, it } from "vitest";
+import { calendar, scenarioWith, type Variation } from "../../support/scenario.js";
+
+/** One line of ten emitters at 0.8 L/h: the slowest layout below. */
+const leastFlowLPerH = 8;
+
+const texture = fc.constantFrom(...textureClasses);
+const structure = fc.constantFrom("tight" as const, "ordinary" as const, "crumbly" as const);
+const horizons = fc.oneof(
+  fc.tuple(texture, structure).map(([t, s]) => [{ toCm: 100, texture: t, structure: s }]),
+  fc.tuple(texture, texture, fc.integer({ min: 12, max: 70 })).map(([a, b, at]) => [
+    { toCm: at, texture: a, structure: "ordinary" as const },
+    { toCm: 110, texture: b, structure: "ordinary" as const },
+  ]),
+);
+const programme = fc
+  .record({
+    every: fc.integer({ min: 1, max: 7 }),
+    pulses: fc.integer({ min: 1, max: 6 }),
+    litres: fc.integer({ min: 0, max: 400 }),
+    startH: fc.integer({ min: 0, max: 23 }),
+    gap: fc.integer({ min: 0, max: 120 }),
+  })
+  .filter(({ every, pulses, litres, gap }) => litres / leastFlowLPerH + (pulses * gap) / 60 < 24 * every)
+  .map(({ every, pulses, litres, startH, gap }) => calendar("any", every, pulses, litres, startH, gap));
+const variation: fc.Arbitrary<Variation> = fc.record({
+  days: fc.integer({ min: 1, max: 12 }),
+  horizons,
+  programme,
+  et0Mm: fc.double({ min: 0, max: 12, noNaN: true }),
+  rainMm: fc.array(fc.constantFrom(0, 0, 0, 4, 25, 150), { minLength: 12, maxLength: 12 }),
+  offsetsM: fc.constantFrom([0], [-0.5, 0.5], [-0.8, 0, 0.8], [-0.9, -0.3, 0.3, 0.9]),
+  emitterFlowLPerH: fc.constantFrom(0.8, 1.6, 4),
+  start: fc.record({ tensionKPa: fc.double({ min: 0.1, max: 300, noNaN: true }), kind: fc.constant("same-state" as const) }),
+});
+
+describe("laws of the season run", () => {
+  it("closes the ledger, keeps theta within its bounds and root-hours whole, on any scenario", () => {
+    let worst = 0;
+    fc.assert(
+      fc.property(variation, (v) => {
+        const days = v.days ?? 1;
+        const result = simulate(scenarioWith(v), { cells: { fromHour: 0, hours: days * 24 }, trees: ["under-fed", "mean"] });
+        expect(result.status.kind).toBe("finished");
+        result.ledger.residualFraction.forEach((fraction) => {
+          worst = Math.max(worst, Math.abs(fraction));
+          expect(Math.abs(fraction)).toBeLessThanOrEqual(1e-9);
+        });
+        const { thetaResidual, thetaSaturated } = result.section;
+        const theta = result.cells?.theta ?? new Float64Array();
+        const cells = thetaSaturated.length;
+        expect(theta.length).toBe(days * 24 * cells);
+        for (let k = 0; k < theta.length; k++) {
+          const c = k % cells;
+          if (!(theta[k] >= thetaResidual[c] && theta[k] <= thetaSaturated[c])) {
+            expect.fail(`theta ${theta[k]} of cell ${c} is outside ${thetaResidual[c]} to ${thetaSaturated[c]}`);
+          }
+        }
+        for (const table of [result.days, result.hours]) {
+          for (const { name, values } of table.columns) {
+            if (!values.every(Number.isFinite)) expect.fail(`column ${name} has a value that is not finite`);
+          }
+        }
+        for (const { id, values } of result.measures) {
+          if (!values.every(Number.isFinite)) expect.fail(`measure ${id} is not finite`);
+        }
+        result.trees.forEach((_, t) => {
+          const sum = ["thirsty", "fine", "airless"].reduce((total, id) => total + measure(result, id).values[t], 0);
+          expect(sum).toBeCloseTo(days * 24, 6);
+          expect(measure(result, "transpiration-ratio").values[t]).toBeLessThanOrEqual(1 + 1e-9);
+        });
+      }),
+      { numRuns: 150, seed: 20261125 },
+    );
+    console.log(`largest ledger residual over 150 random scenarios: ${worst.toExponential(1)} of start storage and inflow`);
+  });
+
+  it("is bit-equal after a restart from a snapshot at any hour", () => {
+    fc.assert(
+      fc.property(variation, fc.double({ min: 0, max: 1, noNaN: true }), (v, part) => {
+        const scenario = scenarioWith(v);
+        const whole = simulate(scenario);
+        const first = createSimulation(scenario);
+        const stop = Math.floor(part * scenario.season.days * 24);
+        for (let hour = 0; hour < stop; hour++) first.step();
+        const snapshot = JSON.parse(JSON.stringify(first.snapshot()));
+        const second = createSimulation(scenario);
+        second.restore(snapshot);
+        while (second.status().kind === "running") second.step();
+        const resumed = second.result();
+        whole.days.columns.forEach(({ name, values }) => {
+          expect(column(resumed.days, name).values).toEqual(values);
+        });
+        expect(resumed.ledger).toEqual(whole.ledger);
+      }),
+      { numRuns: 25, seed: 7 },
+    );
+  });
+
+  it("gives one answer for lines named from either side of the row", () => {
+    const one = simulate(scenarioWith({ offsetsM: [-0.7, -0.2, 0.2, 0.7] }));
+    const other = simulate(scenarioWith({ offsetsM: [0.7, 0.2, -0.2, -0.7] }));
+    expect(other.ledger).toEqual(one.ledger);
+    expect(other.days.columns.map((c) => c.values)).toEqual(one.days.columns.map((c) => c.values));
+  });
+
+  it("gives the soil nothing and takes nothing from it when nothing acts", () => {
+    const still = simulate(scenarioWith({ et0Mm: 0, programme: { name: "none", runs: [] } }));
+    expect(still.ledger.emitterCm3[0]).toBe(0);
+    expect(still.ledger.transpirationCm3[0]).toBe(0);
+    expect(still.ledger.evaporationCm3[0]).toBe(0);
+  });
+
+  it("splits a dose without changing the litres", () => {
+    const litres = [1, 2, 3, 4, 8].map((pulses) =>
+      simulate(scenarioWith({ programme: calendar("p", 1, pulses, 110, 1) })).ledger.emitterCm3[0],
+    );
+    for (const total of litres) expect(total / litres[0]).toBeCloseTo(1, 9);
+  });
+
+  it("never makes more thirst or less lack of air out of more water, without compensation", () => {
+    for (const soil of ["sand", "loam", "clay loam", "clay"] as const) {
+      let thirsty = Number.POSITIVE_INFINITY;
+      let airless = -1;
+      for (const litres of [40, 80, 120, 160, 240]) {
+        const result = simulate(
+          scenarioWith({ texture: soil, programme: calendar("p", 1, 1, litres), roots: { compensationOnset: 1 } }),
+        );
+        const nowThirsty = measure(result, "thirsty").values[0];
+        const nowAirless = measure(result, "airless").values[0];
+        expect(nowThirsty, `${soil} ${litres} L thirsty`).toBeLessThanOrEqual(thirsty + 1e-6);
+        expect(nowAirless, `${soil} ${litres} L airless`).toBeGreaterThanOrEqual(airless - 1e-6);
+        thirsty = nowThirsty;
+        airless = nowAirless;
+      }
+    }
+  });
+});
