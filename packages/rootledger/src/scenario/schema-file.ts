@@ -97,7 +97,7 @@ export const scenarioSchema: z.ZodType<ScenarioFile> = z.strictObject({
 
 export const comparisonSchema: z.ZodType<ComparisonFile> = z.strictObject({
   ...common,
-  remark: named("Said beside every result, for instance that the place is invented."),
+  remark: z.string().min(1).max(600).describe("Said beside every result, for instance that the place is invented."),
   soils: z.array(soilSchema).min(1).max(4).describe("One to four soils."),
   programmes: z.array(programmeSchema).min(2).max(4).describe("Two to four programmes, compared in this order."),
 });

@@ -1,0 +1,36 @@
+import type { Result } from "rootledger";
+import type { ComparisonResult } from "rootledger/compare";
+
+const millisecondsPerDay = 86_400_000;
+
+/** The day table: one line per day and tree, units in the column names, point decimals at full precision. */
+export function dayCsv(result: Result): string {
+  const { days, trees, startDate } = result;
+  const first = Date.parse(`${startDate}T00:00:00Z`);
+  const lines = [["date", "tree", ...days.columns.map(({ name, unit }) => `${name}_${unit}`)]];
+  for (let day = 0; day < days.rows; day++) {
+    const date = new Date(first + day * millisecondsPerDay).toISOString().slice(0, 10);
+    trees.forEach((tree, t) => {
+      lines.push([date, tree, ...days.columns.map(({ values }) => String(values[day * trees.length + t]))]);
+    });
+  }
+  return csvText(lines);
+}
+
+/** Every measure of every arm and tree, one per line. */
+export function measuresCsv({ arms }: ComparisonResult): string {
+  const lines = arms.flatMap(({ soil, programme, result }) =>
+    result.measures.flatMap(({ id, unit, values }) =>
+      result.trees.map((tree, t) => [soil, programme, tree, id, unit, String(values[t])]),
+    ),
+  );
+  return csvText([["soil", "programme", "tree", "measure", "unit", "value"], ...lines]);
+}
+
+/** Cells quoted where they hold a comma, a quote or a line end (RFC 4180). */
+const csvText = (lines: readonly (readonly string[])[]): string =>
+  lines
+    .map(
+      (line) => `${line.map((cell) => (/[",\r\n]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell)).join(",")}\n`,
+    )
+    .join("");

@@ -1,0 +1,32 @@
+import { createSimulation } from "rootledger";
+import { parseScenario } from "rootledger/scenario";
+import { exit, type Io } from "./io.js";
+import { dayCsv } from "./print/csv.js";
+import { faultLines } from "./print/faults.js";
+import { jsonText } from "./print/json.js";
+import { resultText } from "./print/result.js";
+import { progress } from "./progress.js";
+import { readInput } from "./read-input.js";
+import type { Asked } from "./run.js";
+
+/** `rootledger simulate FILE`. */
+export async function simulateCommand({ file, output }: Asked, io: Io): Promise<number> {
+  const input = await readInput(file, io);
+  const parsed = input.ok ? parseScenario(input.value, input.files) : input;
+  if (!parsed.ok) {
+    io.stderr(faultLines(parsed.faults));
+    return exit.faults;
+  }
+  const { scenario, defaultsUsed, notes } = parsed;
+  const tell = progress(io);
+  const simulation = createSimulation(scenario, { trees: ["mean", "under-fed"] });
+  while (simulation.status().kind === "running") {
+    simulation.step();
+    if (simulation.hour() % 24 === 0) tell(`day ${simulation.hour() / 24} of ${scenario.season.days}`);
+  }
+  const result = simulation.result();
+  if (output === "json") io.stdout(jsonText({ ...result, defaultsUsed, weatherNotes: notes }));
+  else if (output === "csv") io.stdout(dayCsv(result));
+  else io.stdout(resultText(result, scenario.weather.name, notes, defaultsUsed));
+  return exit.done;
+}
