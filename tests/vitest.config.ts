@@ -2,17 +2,33 @@ import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
 
 const root = fileURLToPath(new URL(".", import.meta.url));
+const conditions = ["rootledger-source"];
 
+// Two projects: `node` runs the library and the command line from source; `browser` drives Chromium against the built playground.
 export default defineConfig({
   root,
-  resolve: { conditions: ["rootledger-source"] },
-  ssr: { resolve: { conditions: ["rootledger-source"] } },
   test: {
-    include: ["**/*.test.ts"],
-    exclude: ["**/node_modules/**"],
-    testTimeout: 120_000,
-    hookTimeout: 180_000,
     maxWorkers: 2,
-    server: { deps: { inline: ["rootledger", "@rootledger/cli"] } },
+    projects: [
+      {
+        resolve: { conditions },
+        ssr: { resolve: { conditions } },
+        test: {
+          name: "node",
+          include: ["{unit,laws,published,accuracy,cli,package,imports}/**/*.test.ts"],
+          testTimeout: 60_000,
+          hookTimeout: 180_000,
+        },
+      },
+      {
+        test: {
+          name: "browser",
+          include: ["browser/**/*.test.ts"],
+          testTimeout: 60_000,
+          hookTimeout: 120_000,
+          fileParallelism: false,
+        },
+      },
+    ],
   },
 });
