@@ -2,6 +2,7 @@ import { csvParseRows } from "d3-dsv";
 import { dateOf } from "../numeric/day-number.js";
 import { type DailyWeather, emptyDailyWeather, type WeatherColumn, weatherColumns } from "./daily-weather.js";
 import { fillGaps, type GapRule } from "./fill-gaps.js";
+import { gatherFaults } from "./gather-faults.js";
 import { readCell } from "./parse-cell.js";
 import { readDate } from "./parse-dates.js";
 import { readHeader } from "./parse-header.js";
@@ -17,7 +18,8 @@ export type ParsedWeather =
  * Reads the plain daily weather file: comma separated, a header row, one row a day without gaps, decimal point, empty cell
  * where missing. Columns in any order: `date` (YYYY-MM-DD) and `rainMm`, with `tMinC` and `tMaxC` or `et0Mm` or both, and
  * optionally `rhMinPct`, `rhMaxPct`, `rhMeanPct`, `dewPointC`, `windMPerS`, `solarMJPerM2`, `sunshineH`, `panMm`. A missing
- * temperature or rain is a fault unless a gap rule covers it. Never throws; all faults are returned at once.
+ * temperature or rain is a fault unless a gap rule covers it. Never throws; all faults are returned at
+ * once, of each kind in a column the first twenty and a count of the rest.
  *
  * @example parseDailyWeather("date,tMinC,tMaxC,rainMm\n2025-10-01,8.1,21.4,0\n").ok // true
  */
@@ -29,7 +31,7 @@ export function parseDailyWeather(text: string, gapRule: GapRule = {}): ParsedWe
     return { ok: false, faults: [{ code: "empty-file", path: "", received: `${rows.length} rows`, rule }] };
   }
   const header = readHeader(rows[0].cells, rows[0].line, faults);
-  if (faults.length > 0) return { ok: false, faults };
+  if (faults.length > 0) return { ok: false, faults: gatherFaults(faults) };
 
   const given = new Set<WeatherColumn>(weatherColumns.filter((column) => header.columns[column] >= 0));
   const days = rows.length - 1;
@@ -52,8 +54,8 @@ export function parseDailyWeather(text: string, gapRule: GapRule = {}): ParsedWe
   }
   const broken = new Set(faults.map((fault) => fault.path));
   const filled = faults.length > 0 ? [] : fillGaps(values, gapRule);
-  faults.push(...checkRecord(values, lines, given, broken));
-  if (faults.length > 0) return { ok: false, faults };
+  for (const fault of checkRecord(values, lines, given, broken)) faults.push(fault);
+  if (faults.length > 0) return { ok: false, faults: gatherFaults(faults) };
   const weather: DailyWeather = { ...values, startDate: dateOf(first) };
   return { ok: true, weather, notes: [...filled, ...repairsAndNotes(weather)] };
 }
