@@ -28,5 +28,11 @@ export default defineConfig({
   resolve: { conditions },
   plugins: [contentPolicy],
   worker: { format: "es" },
-  build: { target: "es2022", outDir: "dist", sourcemap: false, assetsInlineLimit: 0, modulePreload: { polyfill: false } },
+  build: {
+    target: "es2022",
+    outDir: "dist",
+    sourcemap: false,
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+  },
 });

@@ -76,14 +76,21 @@ export function runStrip(
     tabulateSoil(
       vanGenuchtenCurve(
         s.name,
-        { thetaResidual: s.theta_r, thetaSaturated: s.theta_s, alphaPerCm: s.alpha_per_cm, n: s.n, kSatCmPerH: s.Ks_cm_per_h },
+        {
+          thetaResidual: s.theta_r,
+          thetaSaturated: s.theta_s,
+          alphaPerCm: s.alpha_per_cm,
+          n: s.n,
+          kSatCmPerH: s.Ks_cm_per_h,
+        },
         "Carsel & Parrish (1988)",
       ),
     ),
   );
   const material = new Uint8Array(grid.cells);
   if (reference.interfaceCm !== null) {
-    for (let c = 0; c < grid.cells; c++) if (grid.layerEdgesCm[Math.floor(c / grid.lanes)] >= reference.interfaceCm) material[c] = 1;
+    for (let c = 0; c < grid.cells; c++)
+      if (grid.layerEdgesCm[Math.floor(c / grid.lanes)] >= reference.interfaceCm) material[c] = 1;
   }
   const ground = fillGround(grid, tables, material);
   const share = referenceRoots(grid);
@@ -193,7 +200,8 @@ function sunShare(from: number, to: number): number {
 
 function litres(grid: Grid, theta: Float64Array, part: (layer: number, lane: number) => number): number {
   let sum = 0;
-  for (let c = 0; c < grid.cells; c++) sum += part(Math.floor(c / grid.lanes), c % grid.lanes) * theta[c] * grid.volumeCm3[c];
+  for (let c = 0; c < grid.cells; c++)
+    sum += part(Math.floor(c / grid.lanes), c % grid.lanes) * theta[c] * grid.volumeCm3[c];
   return sum / 1000;
 }
 
@@ -240,7 +248,8 @@ function wettedDepth(grid: Grid, theta: Float64Array, initial: Float64Array): nu
 const binLayersCm = [0, 20, 40, 60, 100];
 const binLanesCm = [0, 10, 20, 30, 45, 60, 100, 150];
 
-const overlap = (a: number, b: number, from: number, to: number): number => Math.max(0, Math.min(b, to) - Math.max(a, from));
+const overlap = (a: number, b: number, from: number, to: number): number =>
+  Math.max(0, Math.min(b, to) - Math.max(a, from));
 
 /** Adds the volume means of 4 x 7 boxes; cells that straddle a box edge count by overlap. */
 function addBins(bins: Float64Array, grid: Grid, theta: Float64Array): void {

@@ -87,7 +87,14 @@ const appliedL = 72;
 export function checksOf(reference: StripCase, ours: StripOutcome, limits: Limits): Check[] {
   const checks: Check[] = [];
   const check = (what: string, own: number, theirs: number, unit: string, bound: number): void => {
-    checks.push({ name: `${reference.id} ${what}`, ours: own, reference: theirs, unit, bound, pass: Math.abs(own - theirs) <= bound });
+    checks.push({
+      name: `${reference.id} ${what}`,
+      ours: own,
+      reference: theirs,
+      unit,
+      bound,
+      pass: Math.abs(own - theirs) <= bound,
+    });
   };
   const w = reference.week3;
   const storage = (what: string, own: number, theirs: number): void =>
@@ -99,13 +106,31 @@ export function checksOf(reference: StripCase, ours: StripOutcome, limits: Limit
   const rms = Math.sqrt(squares.reduce((a, b) => a + b, 0) / squares.length);
   check("theta of 28 boxes, r.m.s. difference", rms, 0, "m3/m3", limits.thetaBinsRms);
   check("drainage 60 cm", ours.drainage60L, reference.drainage60L, "L/m", (limits.drainage60Percent / 100) * appliedL);
-  check("drainage 100 cm", ours.drainage100L, reference.drainage100L, "L/m", (limits.drainage100Percent / 100) * appliedL);
+  check(
+    "drainage 100 cm",
+    ours.drainage100L,
+    reference.drainage100L,
+    "L/m",
+    (limits.drainage100Percent / 100) * appliedL,
+  );
   check("uptake over demand", ours.uptakeRatio, w.uptake_ratio, "fraction", limits.uptakeRatio);
   if (limits.halfWidth20Cm !== null) {
     check("half-width at 20 cm", ours.halfWidth20MaxCm, w.wetted_half_width_20cm_max_cm, "cm", limits.halfWidth20Cm);
   }
-  check("half-width at the surface", ours.halfWidthSurfaceMaxCm, w.wetted_half_width_surface_max_cm, "cm", limits.halfWidthSurfaceCm);
+  check(
+    "half-width at the surface",
+    ours.halfWidthSurfaceMaxCm,
+    w.wetted_half_width_surface_max_cm,
+    "cm",
+    limits.halfWidthSurfaceCm,
+  );
   check("wetted depth", ours.wettedDepthMaxCm, w.wetted_depth_max_cm, "cm", limits.wettedDepthCm);
-  check("hours with air below 0.10", ours.airlessHours, w["hours_root_weighted_air_porosity_below_0.10"], "h", limits.airlessHours);
+  check(
+    "hours with air below 0.10",
+    ours.airlessHours,
+    w["hours_root_weighted_air_porosity_below_0.10"],
+    "h",
+    limits.airlessHours,
+  );
   return checks;
 }

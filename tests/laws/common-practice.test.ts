@@ -1,6 +1,6 @@
 import { column, measure, simulate } from "rootledger";
-import { rootDepthShare } from "rootledger/tree";
 import { defaults } from "rootledger/scenario";
+import { rootDepthShare } from "rootledger/tree";
 import type { Result } from "rootledger/water";
 import { describe, expect, it } from "vitest";
 import { calendar, scenarioWith } from "../support/scenario.js";
@@ -34,7 +34,10 @@ const oneRun = (texture: "sand" | "clay", emitterFlowLPerH: number) =>
       et0Mm: 0,
       offsetsM: [0],
       emitterFlowLPerH,
-      programme: { name: "one run", runs: [{ startH: 1, everyDays: 9, firstDay: 0, pulses: 1, gapMinutes: 0, amount: { litresPerTree: 60 } }] },
+      programme: {
+        name: "one run",
+        runs: [{ startH: 1, everyDays: 9, firstDay: 0, pulses: 1, gapMinutes: 0, amount: { litresPerTree: 60 } }],
+      },
       start: { tensionKPa: 30, kind: "same-state" },
     }),
     { cells: { fromHour: 0, hours: 36 } },
@@ -74,7 +77,8 @@ describe("what the three arms show", () => {
     [calendar("weekly", 7, 1, 770), calendar("daily", 1, 1, 110), calendar("pulses", 1, 4, 110)].map((programme) =>
       simulate(scenarioWith({ texture, days: 28, programme })),
     );
-  const lost = (result: Result): number => measure(result, "below-roots").values[0] / measure(result, "applied").values[0];
+  const lost = (result: Result): number =>
+    measure(result, "below-roots").values[0] / measure(result, "applied").values[0];
 
   it("on sand the weekly run loses far more below the roots than the daily one", () => {
     const [weekly, daily] = arms("sand");

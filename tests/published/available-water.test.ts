@@ -1,4 +1,9 @@
-import { depletionFractionFor, readilyAvailableWaterMm, stressCoefficient, totalAvailableWaterMm } from "rootledger/tree";
+import {
+  depletionFractionFor,
+  readilyAvailableWaterMm,
+  stressCoefficient,
+  totalAvailableWaterMm,
+} from "rootledger/tree";
 import { describe, expect, it } from "vitest";
 import { expectWithin } from "./near.js";
 
@@ -31,7 +36,8 @@ describe("FAO-56 chapter 8", () => {
       [0.7, 2, 0.8],
       [0.2, 9, 0.1],
     ];
-    for (const [table, etc, p] of cases) expectWithin(depletionFractionFor(table, etc), p, 0.005, `p ${table} at ${etc} mm/d`);
+    for (const [table, etc, p] of cases)
+      expectWithin(depletionFractionFor(table, etc), p, 0.005, `p ${table} at ${etc} mm/d`);
   });
 
   // Example 37, eq. 81-84: tomato on silt, printed to 0.01 (Ks) and 0.1 mm; tolerance half of that; seen.

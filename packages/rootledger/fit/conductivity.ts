@@ -1,8 +1,8 @@
-import type { SoilCurve } from "../src/ground/curve.js";
 import { drainCovered } from "../src/ground/covered-drain.js";
+import type { SoilCurve } from "../src/ground/curve.js";
 import type { GardnerConductivity } from "../src/ground/gardner.js";
-import type { Texture } from "../src/ground/texture.js";
 import { gardnerCurve } from "../src/ground/gardner-curve.js";
+import type { Texture } from "../src/ground/texture.js";
 import type { VanGenuchtenRetention } from "../src/ground/van-genuchten-retention.js";
 import { tensionFromHead } from "../src/units.js";
 import { columnCm, drainedTensionKPa, drainHours, rootMatCm } from "./facts.js";

@@ -1,7 +1,7 @@
-import { saxtonRawls, type SaxtonRawlsSoil } from "../src/ground/saxton-rawls.js";
-import { textureClasses, type TextureClass } from "../src/ground/texture.js";
+import { type SaxtonRawlsSoil, saxtonRawls } from "../src/ground/saxton-rawls.js";
+import { type TextureClass, textureClasses } from "../src/ground/texture.js";
 import { textureCentre, usualOrganicMatterFraction } from "../src/ground/texture-centre.js";
-import { heldRows, type HeldRow } from "./facts.js";
+import { type HeldRow, heldRows } from "./facts.js";
 import { leastSquares } from "./least-squares.js";
 
 export interface Target {

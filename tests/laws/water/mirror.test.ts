@@ -1,5 +1,14 @@
 import { defaultSoilCurve, tabulateSoil } from "rootledger/ground";
-import { bucketEngine, emptyFluxes, fillGround, laneEdges, stripGrid, thetaAtHead, twoLimits, uptakeInto } from "rootledger/water";
+import {
+  bucketEngine,
+  emptyFluxes,
+  fillGround,
+  laneEdges,
+  stripGrid,
+  thetaAtHead,
+  twoLimits,
+  uptakeInto,
+} from "rootledger/water";
 import { describe, expect, it } from "vitest";
 
 const layers = [0, 5, 10, 20, 30, 40, 60, 80, 100];
@@ -13,7 +22,16 @@ const limits = {
 
 /** Lines at +-40 cm over lanes that span both sides, or the half strip that stands for it. */
 function run(texture: "sand" | "clay loam" | "clay", half: readonly number[], whole: "half" | "both sides") {
-  const lanes = whole === "half" ? half : [...half.slice(1).map((x) => -x).reverse(), ...half];
+  const lanes =
+    whole === "half"
+      ? half
+      : [
+          ...half
+            .slice(1)
+            .map((x) => -x)
+            .reverse(),
+          ...half,
+        ];
   const grid = stripGrid({
     layerEdgesCm: layers,
     laneEdgesCm: lanes,

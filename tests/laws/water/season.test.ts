@@ -34,7 +34,10 @@ const variation: fc.Arbitrary<Variation> = fc.record({
   rainMm: fc.array(fc.constantFrom(0, 0, 0, 4, 25, 150), { minLength: 12, maxLength: 12 }),
   offsetsM: fc.constantFrom([0], [-0.5, 0.5], [-0.8, 0, 0.8], [-0.9, -0.3, 0.3, 0.9]),
   emitterFlowLPerH: fc.constantFrom(0.8, 1.6, 4),
-  start: fc.record({ tensionKPa: fc.double({ min: 0.1, max: 300, noNaN: true }), kind: fc.constant("same-state" as const) }),
+  start: fc.record({
+    tensionKPa: fc.double({ min: 0.1, max: 300, noNaN: true }),
+    kind: fc.constant("same-state" as const),
+  }),
 });
 
 describe("laws of the season run", () => {
@@ -43,7 +46,10 @@ describe("laws of the season run", () => {
     fc.assert(
       fc.property(variation, (v) => {
         const days = v.days ?? 1;
-        const result = simulate(scenarioWith(v), { cells: { fromHour: 0, hours: days * 24 }, trees: ["under-fed", "mean"] });
+        const result = simulate(scenarioWith(v), {
+          cells: { fromHour: 0, hours: days * 24 },
+          trees: ["under-fed", "mean"],
+        });
         expect(result.status.kind).toBe("finished");
         result.ledger.residualFraction.forEach((fraction) => {
           worst = Math.max(worst, Math.abs(fraction));
@@ -75,7 +81,9 @@ describe("laws of the season run", () => {
       }),
       { numRuns: 150, seed: 20261125 },
     );
-    console.log(`largest ledger residual over 150 random scenarios: ${worst.toExponential(1)} of start storage and inflow`);
+    console.log(
+      `largest ledger residual over 150 random scenarios: ${worst.toExponential(1)} of start storage and inflow`,
+    );
   });
 
   it("is bit-equal after a restart from a snapshot at any hour", () => {
@@ -115,8 +123,8 @@ describe("laws of the season run", () => {
   });
 
   it("splits a dose without changing the litres", () => {
-    const litres = [1, 2, 3, 4, 8].map((pulses) =>
-      simulate(scenarioWith({ programme: calendar("p", 1, pulses, 110, 1) })).ledger.emitterCm3[0],
+    const litres = [1, 2, 3, 4, 8].map(
+      (pulses) => simulate(scenarioWith({ programme: calendar("p", 1, pulses, 110, 1) })).ledger.emitterCm3[0],
     );
     for (const total of litres) expect(total / litres[0]).toBeCloseTo(1, 9);
   });

@@ -14,7 +14,12 @@ export function badgesOf(
   arms: readonly Arm[],
   changes: readonly { readonly from: string; readonly to: string; readonly questions: readonly Question[] }[],
 ): Badge[] {
-  return [sameWater(arms), sameWeather(arms), comparison.start.kind === "settled" ? settled(arms) : sameStart(arms), oneQuestion(changes)];
+  return [
+    sameWater(arms),
+    sameWeather(arms),
+    comparison.start.kind === "settled" ? settled(arms) : sameStart(arms),
+    oneQuestion(changes),
+  ];
 }
 
 function sameWater(arms: readonly Arm[]): Badge {
@@ -40,7 +45,11 @@ function sameWeather(arms: readonly Arm[]): Badge {
     });
   };
   const holds = !differs("et0") && !differs("rain");
-  return { id: "same-weather", holds, detail: holds ? "ET0 and rain of every day are equal" : "ET0 or rain differ on some day" };
+  return {
+    id: "same-weather",
+    holds,
+    detail: holds ? "ET0 and rain of every day are equal" : "ET0 or rain differ on some day",
+  };
 }
 
 function sameStart(arms: readonly Arm[]): Badge {
@@ -52,7 +61,11 @@ function sameStart(arms: readonly Arm[]): Badge {
     if (first === undefined) bySoil.set(arm.soil, start);
     else if (first !== start) holds = false;
   }
-  return { id: "same-start", holds, detail: holds ? "all programmes start from one state of the soil" : "start storage differs between programmes" };
+  return {
+    id: "same-start",
+    holds,
+    detail: holds ? "all programmes start from one state of the soil" : "start storage differs between programmes",
+  };
 }
 
 function settled(arms: readonly Arm[]): Badge {
@@ -64,7 +77,9 @@ function settled(arms: readonly Arm[]): Badge {
   };
 }
 
-function oneQuestion(changes: readonly { readonly from: string; readonly to: string; readonly questions: readonly Question[] }[]): Badge {
+function oneQuestion(
+  changes: readonly { readonly from: string; readonly to: string; readonly questions: readonly Question[] }[],
+): Badge {
   const mixed = changes.filter((change) => change.questions.length > 1);
   return {
     id: "one-question",

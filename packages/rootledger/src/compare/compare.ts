@@ -4,7 +4,7 @@ import type { SimulateOptions } from "../scenario/options.js";
 import { simulate } from "../scenario/run.js";
 import type { Scenario, Soil } from "../scenario/scenario.js";
 import { version } from "../version.js";
-import { measure, type DefaultUsed, type Result } from "../water/result.js";
+import { type DefaultUsed, measure, type Result } from "../water/result.js";
 import { badgesOf } from "./badges.js";
 import type { Arm, Comparison, ComparisonResult, Difference, Question } from "./comparison.js";
 import { floorOf } from "./floors.js";
@@ -55,7 +55,11 @@ export function compare(comparison: Comparison, options: CompareOptions = {}): C
  *
  * @example gather(comparison, arms, []).differences.length
  */
-export function gather(comparison: Comparison, arms: readonly Arm[], defaultsUsed: readonly DefaultUsed[]): ComparisonResult {
+export function gather(
+  comparison: Comparison,
+  arms: readonly Arm[],
+  defaultsUsed: readonly DefaultUsed[],
+): ComparisonResult {
   const { programmes, soils, block } = comparison;
   const layout = lineLayout(block.lines.offsetsM, block.treeSpacingM, block.lines.emitterSpacingM);
   const flow = (programme: Programme): number =>

@@ -45,13 +45,7 @@ export interface Floor {
  *
  * @example floorOf("below-roots", result, soil, ["pulses"], 0).size
  */
-export function floorOf(
-  id: string,
-  result: Result,
-  soil: Soil,
-  questions: readonly Question[],
-  tree: number,
-): Floor {
+export function floorOf(id: string, result: Result, soil: Soil, questions: readonly Question[], tree: number): Floor {
   const error = engineError[groupOf(soil)];
   const value = (name: string): number => measure(result, name).values[tree];
   const hours = result.days.rows * 24;
@@ -66,7 +60,10 @@ export function floorOf(
     case "runoff":
     case "evaporation":
     case "storage-change":
-      return { size: mattersFraction * value(id === "applied-depth" || id === "applied-area" ? id : "applied"), reason: "smallest that matters: 1 % of the water applied" };
+      return {
+        size: mattersFraction * value(id === "applied-depth" || id === "applied-area" ? id : "applied"),
+        reason: "smallest that matters: 1 % of the water applied",
+      };
     case "transpiration":
       return { size: error.uptake * value("transpiration-wanted"), reason: checked };
     case "transpiration-ratio":
@@ -87,7 +84,10 @@ export function floorOf(
       return larger(drainage, mattersFraction, checked);
     case "window-low-point": {
       const { waterAtAirReturnMm, waterAtPullLimitMm } = result.window;
-      return { size: (error.storage * waterAtPullLimitMm) / (waterAtAirReturnMm - waterAtPullLimitMm), reason: checked };
+      return {
+        size: (error.storage * waterAtPullLimitMm) / (waterAtAirReturnMm - waterAtPullLimitMm),
+        reason: checked,
+      };
     }
     case "longest-thirsty":
     case "longest-airless":
@@ -98,10 +98,14 @@ export function floorOf(
 }
 
 const larger = (engine: number, matters: number, checked: string): Floor =>
-  engine > matters ? { size: engine, reason: checked } : { size: matters, reason: "smallest that matters: 1 % of the water applied" };
+  engine > matters
+    ? { size: engine, reason: checked }
+    : { size: matters, reason: "smallest that matters: 1 % of the water applied" };
 
 /** The group of the horizons' textures; a soil with a curve of its own counts as the one with the widest error. */
 function groupOf(soil: Soil): Group {
-  const groups = soil.horizons.map((horizon: Horizon): Group => ("texture" in horizon ? groupOfTexture[horizon.texture] : "fine"));
+  const groups = soil.horizons.map(
+    (horizon: Horizon): Group => ("texture" in horizon ? groupOfTexture[horizon.texture] : "fine"),
+  );
   return groups.includes("fine") ? "fine" : groups.includes("medium") ? "medium" : "coarse";
 }

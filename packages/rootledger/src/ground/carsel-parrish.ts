@@ -1,6 +1,6 @@
-import type { TextureClass } from "./texture.js";
-import { type VanGenuchten, vanGenuchtenCurve, type NearSaturation } from "./van-genuchten.js";
 import type { SoilCurve } from "./curve.js";
+import type { TextureClass } from "./texture.js";
+import { type NearSaturation, type VanGenuchten, vanGenuchtenCurve } from "./van-genuchten.js";
 import type { Verified } from "./verified.js";
 
 /** One printed row; conductivity as printed, cm/d. */

@@ -1,5 +1,5 @@
 import type { SoilCurve } from "./curve.js";
-import { defaultClassSource, defaultClasses } from "./default-classes.js";
+import { defaultClasses, defaultClassSource } from "./default-classes.js";
 import { gardnerCurve } from "./gardner-curve.js";
 import { type Structure, withStructure } from "./structure.js";
 import { structureFactors } from "./structure-factors.js";

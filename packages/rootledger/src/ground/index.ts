@@ -1,15 +1,15 @@
-export { brooksCoreyCurve, type BrooksCorey, type Campbell, campbellCurve } from "./brooks-corey.js";
+export { type BrooksCorey, brooksCoreyCurve, type Campbell, campbellCurve } from "./brooks-corey.js";
 export {
+  type CarselParrishRow,
   carselParrish,
   carselParrishCurve,
   carselParrishParameters,
-  type CarselParrishRow,
   carselParrishSource,
 } from "./carsel-parrish.js";
 export {
+  type ClappHornbergerRow,
   clappHornberger,
   clappHornbergerCurve,
-  type ClappHornbergerRow,
   clappHornbergerSource,
 } from "./clapp-hornberger.js";
 export {
@@ -22,18 +22,18 @@ export {
   spreadOver,
 } from "./class-curves.js";
 export { cosbyCampbell, cosbyCampbellSimple, cosbyCurve, cosbySource } from "./cosby.js";
-export { drainCovered, type DrainedColumn, type DrainLayer } from "./covered-drain.js";
+export { type DrainedColumn, type DrainLayer, drainCovered } from "./covered-drain.js";
 export type { SoilCurve } from "./curve.js";
 export { defaultClasses, defaultClassSource } from "./default-classes.js";
 export { defaultSoilCurve } from "./default-curve.js";
 export {
   type FaoSoil,
   type FaoSoilRow,
+  type FaoWettingEvent,
   faoSoilRanges,
   faoSoilRangesSource,
   faoWettedFraction,
   faoWettedFractionSource,
-  type FaoWettingEvent,
   type Range,
 } from "./fao-soil-ranges.js";
 export { type FieldCapacityCriterion, fieldCapacities, type NamedFieldCapacity } from "./field-capacities.js";
@@ -48,7 +48,7 @@ export {
   fieldCapacityTwarakavi,
 } from "./field-capacity.js";
 export { type GardnerConductivity, gardnerConductivityAt } from "./gardner.js";
-export { gardnerCurve, type GardnerCurveParameters } from "./gardner-curve.js";
+export { type GardnerCurveParameters, gardnerCurve } from "./gardner-curve.js";
 export { type MeasuredPoint, measuredCurve } from "./measured-curve.js";
 export { curveFromLimits, type MeasuredLimits, wiltingTensionKPa } from "./measured-limits.js";
 export { type ThetaKnot, withThetaMapped } from "./pore-map.js";

@@ -1,5 +1,5 @@
-import type { SoilCurve } from "./curve.js";
 import type { DrainLayer } from "./covered-drain.js";
+import type { SoilCurve } from "./curve.js";
 import { withStones } from "./stones.js";
 
 /** One soil material from the bottom of the one above (or the surface) down to `toCm`. */

@@ -22,7 +22,8 @@ export function lineLayout(offsetsM: readonly number[], treeSpacingM: number, em
   for (const offset of offsetsM) {
     const mirrored = offsetsM.filter((other) => Math.abs(other + offset) < 1e-6).length;
     const twins = offsetsM.filter((other) => Math.abs(other - offset) < 1e-6).length;
-    if (mirrored !== twins) throw new RangeError(`lineLayout requires mirror pairs about the tree row: ${offset} m has none`);
+    if (mirrored !== twins)
+      throw new RangeError(`lineLayout requires mirror pairs about the tree row: ${offset} m has none`);
     const at = Math.round(Math.abs(offset) * 1e6) / 1e4;
     counts.set(at, (counts.get(at) ?? 0) + 1);
   }

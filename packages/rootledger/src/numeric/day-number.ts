@@ -39,7 +39,9 @@ export function daysInMonth(year: number, month: number): number {
 export function dateOf(number: number): string {
   const era = Math.floor(number / 146097);
   const ofEra = number - era * 146097;
-  const yearOfEra = Math.floor((ofEra - Math.floor(ofEra / 1460) + Math.floor(ofEra / 36524) - Math.floor(ofEra / 146096)) / 365);
+  const yearOfEra = Math.floor(
+    (ofEra - Math.floor(ofEra / 1460) + Math.floor(ofEra / 36524) - Math.floor(ofEra / 146096)) / 365,
+  );
   const ofYear = ofEra - (365 * yearOfEra + Math.floor(yearOfEra / 4) - Math.floor(yearOfEra / 100));
   const monthFromMarch = Math.floor((5 * ofYear + 2) / 153);
   const day = ofYear - Math.floor((153 * monthFromMarch + 2) / 5) + 1;

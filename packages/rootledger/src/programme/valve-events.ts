@@ -23,7 +23,9 @@ export function valveEvents(programme: Programme, days: number, treeFlowLPerH: n
   const events = new Float64Array(openings.length * 2);
   openings.forEach(([onH, offH], i) => {
     if (i > 0 && onH < openings[i - 1][1] - 1e-9) {
-      throw new RangeError(`valveEvents requires runs that do not overlap: one opens at ${onH} h while another runs until ${openings[i - 1][1]} h`);
+      throw new RangeError(
+        `valveEvents requires runs that do not overlap: one opens at ${onH} h while another runs until ${openings[i - 1][1]} h`,
+      );
     }
     events[2 * i] = onH;
     events[2 * i + 1] = offH;

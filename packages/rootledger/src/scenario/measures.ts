@@ -38,7 +38,9 @@ export function measuresOf(now: Progress, window: Window): Measure[] {
     perTree("applied-area", "m3/ha", (t) => toMm(applied(t)) * 10),
     perTree("transpiration-wanted", "L", daySum(d.wanted)),
     perTree("transpiration", "L", litres(ledgerPlaces.transpiration)),
-    perTree("transpiration-ratio", "fraction", (t) => ratio(litres(ledgerPlaces.transpiration)(t), daySum(d.wanted)(t))),
+    perTree("transpiration-ratio", "fraction", (t) =>
+      ratio(litres(ledgerPlaces.transpiration)(t), daySum(d.wanted)(t)),
+    ),
     perTree("thirsty", "root-h", daySum(d.thirsty)),
     perTree("fine", "root-h", daySum(d.fine)),
     perTree("airless", "root-h", daySum(d.airless)),

@@ -52,7 +52,12 @@ export function recorder<S extends Specification>(
   const perColumn = rows * trees;
   const block = new Float64Array(specification.length * perColumn);
   const columns = specification.map(
-    ([name, unit, kind], k): Column => ({ name, unit, kind, values: block.subarray(k * perColumn, (k + 1) * perColumn) }),
+    ([name, unit, kind], k): Column => ({
+      name,
+      unit,
+      kind,
+      values: block.subarray(k * perColumn, (k + 1) * perColumn),
+    }),
   );
   const at = Object.fromEntries(columns.map((c) => [c.name, c.values])) as Record<S[number][0], Float64Array>;
   return { block, table: { rowLength, rows, trees, columns }, at };

@@ -122,7 +122,9 @@ function notesOf(now: Progress): string[] {
   const notes: string[] = [];
   const { settling, valveH, scenario } = now;
   if (settling.kind === "settled" && !(settling.changeFraction < 0.01)) {
-    notes.push(`not settled after ${settling.cycles} cycles: storage still changes by ${(settling.changeFraction * 100).toPrecision(2)} % of the water applied per cycle`);
+    notes.push(
+      `not settled after ${settling.cycles} cycles: storage still changes by ${(settling.changeFraction * 100).toPrecision(2)} % of the water applied per cycle`,
+    );
   }
   const endH = scenario.season.days * 24;
   if (valveH.length > 0 && valveH[valveH.length - 1] > endH) notes.push("the last run is cut at the end of the season");

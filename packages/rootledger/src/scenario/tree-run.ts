@@ -1,7 +1,7 @@
-import { clearFluxes, emptyFluxes, type WaterEngine, type WaterFluxes, type WaterState } from "../water/engine.js";
 import type { Forcing } from "../water/engine.js";
-import { type Demand, rainRate, sunShareOf } from "./demand.js";
+import { clearFluxes, emptyFluxes, type WaterEngine, type WaterFluxes, type WaterState } from "../water/engine.js";
 import type { Grid } from "../water/grid.js";
+import { type Demand, rainRate, sunShareOf } from "./demand.js";
 import type { Prepared } from "./ground-of.js";
 
 /** One tree of the line on its way through the season. */

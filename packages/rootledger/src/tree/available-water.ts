@@ -4,11 +4,15 @@
  *
  * @example totalAvailableWaterMm(0.32, 0.15, 0.4) // 68
  */
-export const totalAvailableWaterMm = (thetaFieldCapacity: number, thetaWiltingPoint: number, rootDepthM: number): number =>
-  1000 * (thetaFieldCapacity - thetaWiltingPoint) * rootDepthM;
+export const totalAvailableWaterMm = (
+  thetaFieldCapacity: number,
+  thetaWiltingPoint: number,
+  rootDepthM: number,
+): number => 1000 * (thetaFieldCapacity - thetaWiltingPoint) * rootDepthM;
 
 /** Water a crop takes before it suffers, mm: p x TAW. Source: FAO-56 eq. 83. @example readilyAvailableWaterMm(68, 0.3) // 20.4 */
-export const readilyAvailableWaterMm = (totalMm: number, depletionFraction: number): number => depletionFraction * totalMm;
+export const readilyAvailableWaterMm = (totalMm: number, depletionFraction: number): number =>
+  depletionFraction * totalMm;
 
 /**
  * Depletion fraction p for the day's crop evapotranspiration: table value + 0.04 (5 - ETc), kept within 0.1 and 0.8.

@@ -6,7 +6,11 @@ import { dayNumber } from "../numeric/day-number.js";
  * @throws RangeError if no point is given or the dates do not rise.
  * @example kcbByDay("2025-10-01", 2, [{ date: "2025-10-01", kcb: 0.6 }])[1] // 0.6
  */
-export function kcbByDay(startDate: string, days: number, points: readonly { date: string; kcb: number }[]): Float64Array {
+export function kcbByDay(
+  startDate: string,
+  days: number,
+  points: readonly { date: string; kcb: number }[],
+): Float64Array {
   if (points.length === 0) throw new RangeError("kcbByDay requires at least one point: got 0");
   const at = points.map((point) => dayNumber(point.date));
   for (let p = 1; p < at.length; p++) {

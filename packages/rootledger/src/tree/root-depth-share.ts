@@ -7,7 +7,8 @@
  * @example rootDepthShare([0, 20, 60], 60, 0.85)[0] // 0.853
  */
 export function rootDepthShare(layerEdgesCm: ArrayLike<number>, depthCm: number, topShare: number): Float64Array {
-  if (!(topShare > 0 && topShare < 1)) throw new RangeError(`rootDepthShare requires topShare in (0, 1): got ${topShare}`);
+  if (!(topShare > 0 && topShare < 1))
+    throw new RangeError(`rootDepthShare requires topShare in (0, 1): got ${topShare}`);
   if (!(depthCm > 0)) throw new RangeError(`rootDepthShare requires depthCm above 0: got ${depthCm}`);
   const logBeta = Math.log(1 - topShare) / 20;
   const above = (cm: number): number => 1 - Math.exp(logBeta * (cm < depthCm ? cm : depthCm));

@@ -1,5 +1,5 @@
-import type { Ground } from "./ground.js";
 import type { SoilTable } from "../ground/table.js";
+import type { Ground } from "./ground.js";
 
 /**
  * Matric flux potential by head, for faces between two soils: heads are continuous there, potentials are not.

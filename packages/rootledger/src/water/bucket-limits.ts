@@ -1,6 +1,6 @@
 import type { FaceFlows } from "./bucket-fluxes.js";
-import type { Ground } from "./ground.js";
 import type { Grid } from "./grid.js";
+import type { Ground } from "./ground.js";
 
 /** Share of what would equalise a pair of cells that one step may move by matric flow. Own convergence study on uniform soils, 8 x 8 cells. */
 const equalisingShare = 0.5;
@@ -30,7 +30,8 @@ export function limitVolumes(grid: Grid): LimitVolumes {
   const { layers, lanes, cells, volumeCm3 } = grid;
   const pairDown = new Float64Array(cells);
   const pairSide = new Float64Array(cells);
-  const pair = (a: number, b: number): number => (equalisingShare * volumeCm3[a] * volumeCm3[b]) / (volumeCm3[a] + volumeCm3[b]);
+  const pair = (a: number, b: number): number =>
+    (equalisingShare * volumeCm3[a] * volumeCm3[b]) / (volumeCm3[a] + volumeCm3[b]);
   for (let c = 0; c < cells; c++) {
     if (c < (layers - 1) * lanes) pairDown[c] = pair(c, c + lanes);
     if (c % lanes < lanes - 1) pairSide[c] = pair(c, c + 1);

@@ -1,5 +1,5 @@
 import { headTables } from "./boundary.js";
-import { faceFlows, faceFlowsInto, type FaceFlows } from "./bucket-fluxes.js";
+import { type FaceFlows, faceFlows, faceFlowsInto } from "./bucket-fluxes.js";
 import { limitedFlows, limitFlows, limitInflow, limitOutflow, limitVolumes } from "./bucket-limits.js";
 import { type EmitterLines, offerWater, spread, surfaceWork } from "./cascade.js";
 import type { Forcing, WaterEngine, WaterFluxes, WaterState } from "./engine.js";

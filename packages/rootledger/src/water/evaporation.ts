@@ -1,7 +1,11 @@
 import type { Ground } from "./ground.js";
 
 /** A process slot: writes the evaporation of each lane's top cell, cm3/h, at most `potentialCm3PerH`. */
-export type EvaporationProcess = (outCm3PerH: Float64Array, theta: Float64Array, potentialCm3PerH: Float64Array) => void;
+export type EvaporationProcess = (
+  outCm3PerH: Float64Array,
+  theta: Float64Array,
+  potentialCm3PerH: Float64Array,
+) => void;
 
 /**
  * Soil-limited evaporation from the top layer: full while the layer is wetter than at 33 kPa, falling linearly to nothing

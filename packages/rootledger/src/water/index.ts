@@ -1,10 +1,30 @@
 export { bucketEngine, type WaterSetup } from "./bucket.js";
-export { type EmitterLines } from "./cascade.js";
-export { clearFluxes, emptyFluxes, type Forcing, type WaterEngine, type WaterFluxes, type WaterState } from "./engine.js";
+export type { EmitterLines } from "./cascade.js";
+export {
+  clearFluxes,
+  emptyFluxes,
+  type Forcing,
+  type WaterEngine,
+  type WaterFluxes,
+  type WaterState,
+} from "./engine.js";
 export { type EvaporationProcess, soilLimitedEvaporation } from "./evaporation.js";
-export { fillGround, type Ground, thetaAtHead } from "./ground.js";
 export { type Grid, type RingShape, ringGrid, type StripShape, stripGrid } from "./grid.js";
-export { type Stress, type StressProcess, trapezoid, type Trapezoid, type TreeLimits, twoLimits } from "./stress.js";
-export { type RootZone, type UptakeProcess, uptakeInto } from "./uptake.js";
+export { fillGround, type Ground, thetaAtHead } from "./ground.js";
+export {
+  type Column,
+  column,
+  type DefaultUsed,
+  type Ledger,
+  type Measure,
+  measure,
+  type Result,
+  type RunStatus,
+  type Section,
+  type Table,
+  type TreeName,
+  type Window,
+} from "./result.js";
+export { type Stress, type StressProcess, type Trapezoid, type TreeLimits, trapezoid, twoLimits } from "./stress.js";
 export { laneEdges, layerEdges } from "./strip-edges.js";
-export { column, type Column, type DefaultUsed, type Ledger, type Measure, measure, type Result, type RunStatus, type Section, type Table, type TreeName, type Window } from "./result.js";
+export { type RootZone, type UptakeProcess, uptakeInto } from "./uptake.js";

@@ -92,7 +92,11 @@ export interface Result {
   readonly section: Section;
   readonly window: Window;
   /** How the start was reached; `changeFraction` is the last cycle's storage change over the water applied in it. */
-  readonly settling: { readonly kind: "same-state" | "settled"; readonly cycles: number; readonly changeFraction: number };
+  readonly settling: {
+    readonly kind: "same-state" | "settled";
+    readonly cycles: number;
+    readonly changeFraction: number;
+  };
   /** Openings and closings of the valve, hours since the season's start: on, off, on, off ... */
   readonly valveH: Float64Array;
   readonly days: Table;
@@ -110,7 +114,8 @@ export interface Result {
 /** A column by name. @throws RangeError if the table has no such column. @example column(result.days, "rain").values */
 export function column(table: Table, name: string): Column {
   const found = table.columns.find((c) => c.name === name);
-  if (!found) throw new RangeError(`column requires one of ${table.columns.map((c) => c.name).join(", ")}: got ${name}`);
+  if (!found)
+    throw new RangeError(`column requires one of ${table.columns.map((c) => c.name).join(", ")}: got ${name}`);
   return found;
 }
 

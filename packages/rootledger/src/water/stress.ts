@@ -90,8 +90,10 @@ export function trapezoid(shape: Trapezoid): StressProcess {
       const head = headCm[c];
       let wet = 1;
       let dry = 1;
-      if (head > wetFullHeadCm) wet = head >= wetZeroHeadCm ? 0 : (wetZeroHeadCm - head) / (wetZeroHeadCm - wetFullHeadCm);
-      else if (head < dryFullHeadCm) dry = head <= dryZeroHeadCm ? 0 : (head - dryZeroHeadCm) / (dryFullHeadCm - dryZeroHeadCm);
+      if (head > wetFullHeadCm)
+        wet = head >= wetZeroHeadCm ? 0 : (wetZeroHeadCm - head) / (wetZeroHeadCm - wetFullHeadCm);
+      else if (head < dryFullHeadCm)
+        dry = head <= dryZeroHeadCm ? 0 : (head - dryZeroHeadCm) / (dryFullHeadCm - dryZeroHeadCm);
       air[c] = wet;
       thirst[c] = dry;
       state[c] = wet < 1 ? 2 : dry < 1 ? 1 : 0;

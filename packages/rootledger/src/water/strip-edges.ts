@@ -13,7 +13,9 @@ export function layerEdges(requiredCm: readonly number[]): number[] {
   const bottom = Math.max(...requiredCm);
   if (!(bottom > 0)) throw new RangeError(`layerEdges requires a depth above 0 cm: got ${requiredCm.join(", ")}`);
   const required = [...new Set(requiredCm.filter((depth) => depth > 0))].sort((a, b) => a - b);
-  const template = layerTemplateCm.map((edge) => (edge <= 60 || bottom <= 100 ? edge : 60 + ((edge - 60) * (bottom - 60)) / 40));
+  const template = layerTemplateCm.map((edge) =>
+    edge <= 60 || bottom <= 100 ? edge : 60 + ((edge - 60) * (bottom - 60)) / 40,
+  );
   const edges = new Set<number>([0, ...required]);
   for (const edge of template) {
     if (edge >= bottom) continue;
@@ -35,7 +37,8 @@ export function laneEdges(lineAtCm: readonly number[], halfRowCm: number, lanes 
   const stations: Station[] = [];
   let innerLimit = 0;
   lineAtCm.forEach((at, i) => {
-    if (!(at >= 0 && at < halfRowCm)) throw new RangeError(`laneEdges requires lines within ${halfRowCm} cm of the row: got ${at}`);
+    if (!(at >= 0 && at < halfRowCm))
+      throw new RangeError(`laneEdges requires lines within ${halfRowCm} cm of the row: got ${at}`);
     const next = lineAtCm[i + 1] ?? halfRowCm;
     if (next - at < 4) throw new RangeError(`laneEdges requires lines at least 4 cm apart: got ${at} and ${next}`);
     const midway = i + 1 < lineAtCm.length ? (at + next) / 2 : halfRowCm;
@@ -55,7 +58,8 @@ export function laneEdges(lineAtCm: readonly number[], halfRowCm: number, lanes 
   }
   const edges = new Set<number>([0, halfRowCm]);
   stations.forEach((station, s) => {
-    for (const distance of distances(station.reach, counts[s])) edges.add(round(station.line + station.side * distance));
+    for (const distance of distances(station.reach, counts[s]))
+      edges.add(round(station.line + station.side * distance));
   });
   return [...edges].sort((a, b) => a - b);
 }
