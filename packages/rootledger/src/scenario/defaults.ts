@@ -51,8 +51,8 @@ export const defaults: {
     published: "none; a disc round the trunk can be asked for",
   },
   lateralHalfWidthCm: {
-    value: 60,
-    source: ownChoice,
+    value: 40,
+    source: `${ownChoice}: about the half-width that daily drip keeps wet in medium soil`,
     published: "none",
   },
   compensationOnset: {

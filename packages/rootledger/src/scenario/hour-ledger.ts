@@ -60,7 +60,7 @@ export function bookHour(now: Progress, t: number): boolean {
   const d = now.days.at;
   const dayRow = day * count + t;
   d.et0[dayRow] = demand.et0Mm[day];
-  d.rain[dayRow] += rainMm;
+  d.rain[dayRow] = demand.rainMm[day];
   d.applied[dayRow] += fluxes.emitterCm3 / cm3PerL;
   d.wanted[dayRow] += wantedL;
   d.transpired[dayRow] += transpiredL;
