@@ -2,6 +2,12 @@
 export interface WaterState {
   timeH: number;
   readonly theta: Float64Array;
+  /** Matric head by cell, cm, above 0 under free water; kept by engines that solve for it, made from theta when absent. */
+  headCm?: Float64Array;
+  /** Time step such an engine would take next, h. */
+  stepH?: number;
+  /** State on the engine's own finer cells, when it keeps them; `theta` then holds their means. */
+  fine?: WaterState;
 }
 
 /** What acts on the ground, constant from `state.timeH` to `untilH`. Rates in cm3/h per tree. */

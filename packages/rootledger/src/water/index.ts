@@ -25,6 +25,11 @@ export {
   type TreeName,
   type Window,
 } from "./result.js";
+export { type RichardsEngine, type RichardsWork, richardsEngine, stateAtHeads } from "./richards.js";
+export { type FineAt, type Fineness, refereeFineness, richardsGrid } from "./richards-grid.js";
+export { type RefinedEngine, type RefinedSetup, refinedRichardsEngine } from "./richards-refined.js";
+export type { BottomEdge, OuterEdge, RichardsOptions, RichardsSetup, TopEdge } from "./richards-setup.js";
+export { copyState, restoreState } from "./state.js";
 export { type Stress, type StressProcess, type Trapezoid, type TreeLimits, trapezoid, twoLimits } from "./stress.js";
 export { laneEdges, layerEdges } from "./strip-edges.js";
 export { type RootZone, type UptakeProcess, uptakeInto } from "./uptake.js";

@@ -1,0 +1,139 @@
+import { solveInto, solverRoom } from "../numeric/bicgstab.js";
+import { gridMatrix } from "../numeric/grid-matrix.js";
+import type { Forcing } from "./engine.js";
+import type { Ground } from "./ground.js";
+import { type Balance, balanceInto, balanceOf } from "./richards-balance.js";
+import { type Edges, surfaceCapacity } from "./richards-edges.js";
+import type { SinkProcesses } from "./richards-sinks.js";
+import { type EmitterShares, type Surface, spreadOffered, surfaceOf } from "./richards-surface.js";
+import type { HeadCurves } from "./richards-table.js";
+import { type HeadValues, lookUpByHead } from "./richards-values.js";
+
+/** One implicit step and what it needs to know. */
+export interface Newton {
+  readonly balance: Balance;
+  readonly surface: Surface;
+  /** Flows of all faces at the heads in `values`; returns nothing, fills `balance`, `surface` and the sinks. */
+  evaluate(forcing: Forcing): void;
+  /**
+   * Looks for heads whose theta is the old one plus what flows in during the step. Starts from `values.headCm` and leaves
+   * the answer there. Returns the rounds it took, or -1 when it did not get there.
+   */
+  solve(thetaOld: Float64Array, forcing: Forcing, dtH: number, balanceTheta: number): number;
+}
+
+export interface NewtonParts {
+  readonly ground: Ground;
+  readonly curves: readonly HeadCurves[];
+  readonly values: HeadValues;
+  readonly edges: Edges;
+  readonly shares: EmitterShares;
+  readonly sinks: SinkProcesses;
+  readonly innerEdge: "mirror" | "open";
+}
+
+const mostRounds = 14;
+/** Rounds after which the derivatives of K are left out, which is slower but rarely loses its way. */
+const newtonRounds = 9;
+const mostHalvings = 6;
+const solverLimits = { tolerance: 1e-3, most: 60 };
+
+/** @example newton(parts).solve(thetaOld, forcing, 0.1, 1e-6) */
+export function newton(parts: NewtonParts): Newton {
+  const { ground, curves, values, edges, shares, sinks, innerEdge } = parts;
+  const { layers, lanes, cells, volumeCm3 } = ground.grid;
+  const { material } = ground;
+  const matrix = gridMatrix({ rows: layers, columns: lanes, extras: 2 * lanes });
+  const room = solverRoom(cells);
+  const balance = balanceOf(layers, lanes);
+  const surface = surfaceOf(lanes);
+  const residual = new Float64Array(cells);
+  const step = new Float64Array(cells);
+  const headBefore = new Float64Array(cells);
+  let slopeShare = 1;
+
+  function evaluate(forcing: Forcing): void {
+    lookUpByHead(values, curves, material);
+    sinks.evaluate(forcing);
+    surfaceCapacity(surface, balance.edge, ground, edges, values);
+    spreadOffered(surface, shares, forcing.emitterCm3PerH, forcing.rainCm3PerH, innerEdge);
+    balanceInto(balance, matrix, ground, edges, values, surface, sinks.sinks, slopeShare);
+  }
+
+  /** Fills the residual (cm3/h, with its sign turned for the right side) and returns the sum of its squares. */
+  function misfit(thetaOld: Float64Array, forcing: Forcing, dtH: number): number {
+    evaluate(forcing);
+    const { theta } = values;
+    const { out } = balance;
+    const perH = 1 / dtH;
+    let squares = 0;
+    for (let c = 0; c < cells; c++) {
+      const r = (theta[c] - thetaOld[c]) * volumeCm3[c] * perH + out[c];
+      residual[c] = -r;
+      squares += r * r;
+    }
+    return squares;
+  }
+
+  function worstTheta(dtH: number): number {
+    let worst = 0;
+    for (let c = 0; c < cells; c++) {
+      const r = residual[c] < 0 ? -residual[c] : residual[c];
+      const theta = (r * dtH) / volumeCm3[c];
+      if (!(theta <= worst)) worst = theta;
+    }
+    return worst;
+  }
+
+  function solve(thetaOld: Float64Array, forcing: Forcing, dtH: number, balanceTheta: number): number {
+    const { headCm, capacityPerCm } = values;
+    const { centre } = matrix;
+    slopeShare = 1;
+    let squares = misfit(thetaOld, forcing, dtH);
+    for (let round = 0; round <= mostRounds; round++) {
+      if (!Number.isFinite(squares)) return -1;
+      if (worstTheta(dtH) < balanceTheta) return round;
+      if (round === mostRounds) return -1;
+      const perH = 1 / dtH;
+      for (let c = 0; c < cells; c++) centre[c] += volumeCm3[c] * capacityPerCm[c] * perH;
+      if (solveInto(step, matrix, residual, room, solverLimits) < 0) return -1;
+      headBefore.set(headCm);
+      const before = squares;
+      slopeShare = round + 1 >= newtonRounds ? 0 : 1;
+      let share = 1;
+      for (let halving = 0; ; halving++) {
+        moveHeads(share);
+        squares = misfit(thetaOld, forcing, dtH);
+        if (squares < before * (1 - 0.1 * share)) break;
+        if (halving === mostHalvings) return -1;
+        share *= 0.5;
+      }
+    }
+    return -1;
+  }
+
+  /**
+   * Adds the step to the heads in a bounded measure of them, p = h / (1 + |h| / halfHead): equal steps of p move about equal
+   * amounts of water from dry to wet, so a dry cell in front of a wetting front does not overshoot.
+   * Source of the transform: Williams, Miller & Kelley (2000), Water Resour. Res. 36:2107-2120 (form IT2).
+   */
+  function moveHeads(share: number): void {
+    const { headCm } = values;
+    for (let c = 0; c < cells; c++) {
+      const h = headBefore[c];
+      const d = share * step[c];
+      const half = curves[material[c]].halfHeadCm;
+      const narrowing = h < 0 ? 1 / (1 - h / half) : 1;
+      const p = h * narrowing;
+      let next = p + d * narrowing * narrowing;
+      if (next < 0) {
+        if (next <= -half) next = 0.5 * (p - half);
+        headCm[c] = next / (1 + next / half);
+      } else {
+        headCm[c] = next;
+      }
+    }
+  }
+
+  return { balance, surface, evaluate, solve };
+}

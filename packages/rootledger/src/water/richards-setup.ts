@@ -1,0 +1,44 @@
+import type { WaterSetup } from "./bucket.js";
+
+/** Lower edge of the ground. `head` is the head held at the lower face of the last layer, cm (0: a water table there). */
+export type BottomEdge =
+  | { readonly kind: "free-drainage" }
+  | { readonly kind: "closed" }
+  | { readonly kind: "head"; readonly headCm: number };
+
+/** Outer edge of the ground: a mirror plane or a wall, or a head held at the outer face of the last lane, cm. */
+export type OuterEdge = { readonly kind: "closed" } | { readonly kind: "head"; readonly headCm: number };
+
+/** Soil surface: every lane takes the water offered to it, except those whose surface head is held (cm; null: not held). */
+export type TopEdge =
+  | { readonly kind: "offered" }
+  | { readonly kind: "head"; readonly headCm: readonly (number | null)[] };
+
+/** How hard the solver works. */
+export interface RichardsOptions {
+  /**
+   * Flow between cells of one soil: `potential` (default) takes the matric part from the difference of matric flux
+   * potential, `mean` from the arithmetic mean K and the difference of heads. Both tend to the same answer; the first needs
+   * cells about a third as fine (own grid study). Between two soils it is always the mean.
+   */
+  readonly between?: "potential" | "mean";
+  /** Estimated error of theta that one time step may make in one cell, m3/m3; default 0.02. */
+  readonly thetaErrorPerStep?: number;
+  /** Water a cell may be out of balance when a step is accepted, as a change of theta, m3/m3; default 1e-6. It is carried over, not lost. */
+  readonly balanceTheta?: number;
+  /** Longest time step, h; default 1. */
+  readonly longestStepH?: number;
+  /** Emitter water enters the lanes that end within this distance of the line, and at least one, cm; default 2. */
+  readonly emitterHalfWidthCm?: number;
+}
+
+/** The scenario's ground, roots, lines and processes, with the edges and the solver's options. */
+export interface RichardsSetup extends Omit<WaterSetup, "thetaChangePerStep"> {
+  /** Default free drainage (unit gradient). */
+  readonly bottom?: BottomEdge;
+  /** Default closed. */
+  readonly outer?: OuterEdge;
+  /** Default offered. */
+  readonly top?: TopEdge;
+  readonly options?: RichardsOptions;
+}
