@@ -23,7 +23,7 @@ function record(name: string): DailyWeather {
 const annualMm = (weather: DailyWeather, method: Et0Method): number =>
   (dailyEt0(weather, site, method).et0Mm.reduce((sum, mm) => sum + mm, 0) / weather.days) * 365.25;
 
-test.each(["penman-monteith", "hargreaves-samani"] as const)("twenty years of Malaga by %s: within 2 %%", (method) => {
+test.each(["penman-monteith", "hargreaves-samani"] as const)("twenty years of Malaga by %s: within two per cent", (method) => {
   const weather = record("malaga-1992-2011.csv");
   expect(weather.days).toBe(7305);
   expectRelative(annualMm(weather, method), stated[method], 0.02, "mm a year");
