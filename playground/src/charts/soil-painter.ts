@@ -1,0 +1,175 @@
+import { type ArmPicture, cellState } from "./arm-picture.js";
+import { type CellField, cellField } from "./geometry/cell-field.js";
+import { rootStrokes, type Stroke } from "./geometry/root-strokes.js";
+import type { SectionFrame } from "./geometry/section-frame.js";
+import { waterColours, waterStep } from "./geometry/water-scale.js";
+
+/** Colours of the picture as the theme has them at the moment. */
+export interface SoilColours {
+  readonly dry: string;
+  readonly middle: string;
+  readonly full: string;
+  readonly halo: string;
+  readonly thirsty: string;
+  readonly airless: string;
+  readonly root: string;
+}
+
+const columns = 72;
+const rows = 56;
+
+/** Paints one soil: water as colour, roots as strokes, airless and thirsty cells as patterns. Made once per picture. */
+export class SoilPainter {
+  readonly #arm: ArmPicture;
+  readonly #frame: SectionFrame;
+  readonly #field: CellField;
+  readonly #strokes: readonly Stroke[];
+  readonly #lut: Uint8ClampedArray;
+  readonly #pixels = new ImageData(columns * 2, rows);
+  readonly #small = document.createElement("canvas");
+  readonly #colours: SoilColours;
+  readonly #em: number;
+
+  constructor(arm: ArmPicture, frame: SectionFrame, colours: SoilColours, em: number) {
+    this.#arm = arm;
+    this.#frame = frame;
+    this.#colours = colours;
+    this.#em = em;
+    this.#field = cellField(arm.section, frame.halfWidthCm, columns, rows);
+    this.#strokes = rootStrokes(arm.section, frame);
+    this.#lut = waterColours(colours.dry, colours.middle, colours.full);
+    this.#small.width = columns * 2;
+    this.#small.height = rows;
+  }
+
+  /** Draws one hour onto a canvas of the soil's size, in device pixels. */
+  paint(canvas: HTMLCanvasElement, row: number, density: number): void {
+    const { width, soilHeight } = this.#frame;
+    canvas.width = Math.round(width * density);
+    canvas.height = Math.round(soilHeight * density);
+    const context = canvas.getContext("2d")!;
+    this.#paintWater(context, row, canvas);
+    context.scale(density, density);
+    context.translate(-this.#frame.left, -this.#frame.skyHeight);
+    this.#paintStates(context, row, density);
+    this.#paintRoots(context);
+  }
+
+  #paintWater(context: CanvasRenderingContext2D, row: number, canvas: HTMLCanvasElement): void {
+    const { cells, weights } = this.#field;
+    const { theta, section } = this.#arm;
+    const at = row * section.layers * section.lanes;
+    const data = this.#pixels.data;
+    for (let r = 0, k = 0; r < rows; r++) {
+      for (let c = 0; c < columns; c++, k += 4) {
+        const mixed =
+          theta[at + cells[k]!]! * weights[k]! +
+          theta[at + cells[k + 1]!]! * weights[k + 1]! +
+          theta[at + cells[k + 2]!]! * weights[k + 2]! +
+          theta[at + cells[k + 3]!]! * weights[k + 3]!;
+        const colour = waterStep(mixed) * 3;
+        for (const pixel of [(r * 2 * columns + columns + c) * 4, (r * 2 * columns + columns - 1 - c) * 4]) {
+          data[pixel] = this.#lut[colour]!;
+          data[pixel + 1] = this.#lut[colour + 1]!;
+          data[pixel + 2] = this.#lut[colour + 2]!;
+          data[pixel + 3] = 255;
+        }
+      }
+    }
+    this.#small.getContext("2d")!.putImageData(this.#pixels, 0, 0);
+    context.imageSmoothingEnabled = true;
+    context.imageSmoothingQuality = "high";
+    context.drawImage(this.#small, 0, 0, canvas.width, canvas.height);
+  }
+
+  #paintStates(context: CanvasRenderingContext2D, row: number, density: number): void {
+    const { section, theta } = this.#arm;
+    const { lanes, layers, laneEdgesCm, layerEdgesCm } = section;
+    const cells = lanes * layers;
+    const patterns = {
+      airless: crossHatch(this.#colours.airless, this.#colours.halo, this.#em, density),
+      thirsty: dots(this.#colours.thirsty, this.#colours.halo, this.#em, density),
+    };
+    for (let cell = 0; cell < cells; cell++) {
+      const state = cellState(this.#arm, cell, theta[row * cells + cell]!);
+      if (state === "fine") continue;
+      const pattern = context.createPattern(patterns[state], "repeat")!;
+      pattern.setTransform(new DOMMatrix().scale(1 / density));
+      context.fillStyle = pattern;
+      const lane = cell % lanes;
+      const layer = Math.floor(cell / lanes);
+      const top = this.#frame.y(layerEdgesCm[layer]!);
+      const height = this.#frame.y(layerEdgesCm[layer + 1]!) - top;
+      const width = (laneEdgesCm[lane + 1]! - laneEdgesCm[lane]!) * this.#frame.scale;
+      context.fillRect(this.#frame.x(laneEdgesCm[lane]!), top, width, height);
+      context.fillRect(this.#frame.x(-laneEdgesCm[lane + 1]!), top, width, height);
+    }
+  }
+
+  #paintRoots(context: CanvasRenderingContext2D): void {
+    const path = new Path2D();
+    for (const [x0, y0, cx, cy, x1, y1] of this.#strokes) {
+      path.moveTo(x0, y0);
+      path.quadraticCurveTo(cx, cy, x1, y1);
+    }
+    context.lineCap = "round";
+    context.strokeStyle = this.#colours.halo;
+    context.globalAlpha = 0.45;
+    context.lineWidth = this.#em * 0.12;
+    context.stroke(path);
+    context.globalAlpha = 0.95;
+    context.strokeStyle = this.#colours.root;
+    context.lineWidth = this.#em * 0.05;
+    context.stroke(path);
+    context.globalAlpha = 1;
+  }
+}
+
+function tile(size: number): { canvas: HTMLCanvasElement; context: CanvasRenderingContext2D } {
+  const canvas = document.createElement("canvas");
+  canvas.width = size;
+  canvas.height = size;
+  return { canvas, context: canvas.getContext("2d")! };
+}
+
+function crossHatch(colour: string, halo: string, em: number, density: number): HTMLCanvasElement {
+  const size = Math.round(em * 0.62 * density);
+  const { canvas, context } = tile(size);
+  context.lineCap = "square";
+  for (const [stroke, width] of [
+    [halo, 0.11],
+    [colour, 0.065],
+  ] as const) {
+    context.strokeStyle = stroke;
+    context.lineWidth = em * width * density;
+    context.beginPath();
+    for (const shift of [-size, 0, size]) {
+      context.moveTo(shift, 0);
+      context.lineTo(shift + size, size);
+      context.moveTo(shift + size, 0);
+      context.lineTo(shift, size);
+    }
+    context.stroke();
+  }
+  return canvas;
+}
+
+function dots(colour: string, halo: string, em: number, density: number): HTMLCanvasElement {
+  const size = Math.round(em * 0.72 * density);
+  const { canvas, context } = tile(size);
+  for (const [x, y] of [
+    [0.25, 0.25],
+    [0.75, 0.75],
+  ] as const) {
+    for (const [fill, radius] of [
+      [halo, 0.15],
+      [colour, 0.115],
+    ] as const) {
+      context.fillStyle = fill;
+      context.beginPath();
+      context.arc(x * size, y * size, em * radius * density, 0, 2 * Math.PI);
+      context.fill();
+    }
+  }
+  return canvas;
+}

@@ -1,0 +1,226 @@
+import { css, html, LitElement, nothing, type TemplateResult } from "lit";
+import { column } from "rootledger";
+import "../charts/soil-key.js";
+import "../charts/time-scrubber.js";
+import "../fields/choice-field.js";
+import "../fields/litres-field.js";
+import "../fields/programme-sentence.js";
+import type { SeasonStrip } from "../charts/time-scrubber.js";
+import type { DemoFile } from "../state/demo.js";
+import { withSoil } from "../state/fields.js";
+import { changedProgramme, lockedScene, type ProgrammePlan, unlockedScene } from "../state/programme-plan.js";
+import { type ProgrammeScene, type Scene, type SoilScene, spanDays, spans } from "../state/scene.js";
+import { amount } from "../text/number-format.js";
+import { words } from "../text/words.js";
+import type { Answer } from "../worker/protocol.js";
+import { type ArmView, armViews } from "./arm-pictures.js";
+import "./badge-line.js";
+import { waterAxes, wettestDay } from "./findings.js";
+import { pageStyles } from "./page-styles.js";
+import "./soil-row.js";
+
+export const armLetters = ["A", "B", "C", "D"];
+
+/** The first page: programmes side by side on soils one under the other, one hand of time through all of it. */
+export class ComparePage extends LitElement {
+  static override properties = {
+    demo: { attribute: false },
+    scene: { attribute: false },
+    plans: { attribute: false },
+    season: { attribute: false },
+    preview: { attribute: false },
+    stale: { type: Boolean },
+    manyHours: { state: true },
+  };
+  declare demo: DemoFile;
+  declare scene: Scene;
+  declare plans: readonly ProgrammePlan[];
+  declare season: Answer | undefined;
+  declare preview: Answer | undefined;
+  declare stale: boolean;
+  declare manyHours: boolean;
+
+  static override styles = [
+    pageStyles,
+    css`
+      .intro { display: grid; gap: 0.5rem; margin: 1.1rem 0 0.8rem; }
+      h1 { font-size: var(--size-large); line-height: 1.15; text-wrap: balance; }
+      .heads { position: sticky; top: 0; z-index: 2; background: var(--paper); padding: 0.35rem 0; border-bottom: 1px solid var(--rule); }
+      .heads b { display: inline-block; min-width: 1.2em; }
+      .heads h2 { font-size: var(--size-body); margin: 0; font-weight: 650; }
+      .sentences { padding: 0.5rem 0 1rem; }
+      [hidden] { display: none; }
+      .shared { display: grid; gap: 0.5rem; align-content: start; padding-top: 0.25rem; }
+      rl-soil-key { margin: 0.2rem 0 1rem; }
+      .tabs { border: 0; padding: 0; margin: 0 0 0.4rem; }
+      .tabs legend { padding: 0; color: var(--ink-quiet); font-size: var(--size-small); }
+      .tabs div { display: grid; grid-auto-flow: column; grid-auto-columns: 1fr; border: 1.5px solid var(--ink); border-radius: 1.4rem; overflow: hidden; }
+      .tabs label { text-align: center; padding: 0.6rem 0; cursor: pointer; }
+      .tabs input { position: absolute; opacity: 0; pointer-events: none; }
+      .tabs label:has(input:checked) { background: var(--ink); color: var(--paper); font-weight: 650; }
+      .tabs label:has(input:focus-visible) { outline: 3px solid var(--ink); outline-offset: -6px; }
+      footer { position: sticky; bottom: 0; z-index: 3; background: var(--paper); border-top: 1.5px solid var(--ink); padding: 0.55rem 0 max(0.55rem, env(safe-area-inset-bottom)); }
+      .about { border-top: 1.5px solid var(--ink); padding: 1.2rem 0 2rem; display: grid; gap: 0.5rem; max-width: 46rem; }
+      .about li { margin: 0.2rem 0; }
+      .about summary { cursor: pointer; }
+      .about summary:focus-visible { outline: 3px solid var(--ink); outline-offset: 2px; }
+      @media (max-width: 700px) {
+        .heads { position: static; }
+        .shared { padding-bottom: 1rem; }
+      }
+      @media print {
+        footer, .tabs { display: none; }
+        .heads { position: static; }
+      }
+    `,
+  ];
+
+  #views: { answer: Answer; tree: string; views: ArmView[][] }[] = [];
+
+  constructor() {
+    super();
+    this.stale = false;
+    this.manyHours = false;
+    this.addEventListener("hour-picked", (event) => {
+      const hour = (event as CustomEvent<number>).detail;
+      this.#change((scene) => ({ ...scene, hour }));
+    });
+    this.addEventListener("four-hours-toggled", () => {
+      this.manyHours = !this.manyHours;
+    });
+  }
+
+  override willUpdate(): void {
+    this.style.setProperty("--programmes", String(this.scene.programmes.length));
+  }
+
+  override render(): TemplateResult {
+    const { scene, season } = this;
+    const holds = season?.result.badges.find((badge) => badge.id === "same-water")?.holds ?? scene.sameLitres;
+    return html`
+      <div class="intro">
+        <h1>${words.headline(holds, scene.programmes.length)}</h1>
+        ${season ? html`<rl-badge-line class=${this.stale ? "stale" : ""} .badges=${season.result.badges}></rl-badge-line>` : nothing}
+        <slot name="status"></slot>
+      </div>
+      ${this.#tabs()}
+      <div class="heads"><div class="with-rail"><div class="columns">
+        ${scene.programmes.map((p, i) => html`<h2 ?data-shown=${i === scene.shown}><b>${armLetters[i]}</b> ${words.programmes.name(p.everyDays, p.pulses)}</h2>`)}
+      </div></div></div>
+      <div class="sentences with-rail" ?hidden=${scene.wall}>
+        <div class="columns">${scene.programmes.map((p, i) => this.#programme(p, i))}</div>
+        ${this.#shared()}
+      </div>
+      ${season ? this.#rows(season) : nothing}
+      ${season && !scene.wall ? this.#about(season) : nothing}
+      ${season ? this.#footer(season) : nothing}
+    `;
+  }
+
+  #tabs(): TemplateResult {
+    const { scene } = this;
+    return html`<fieldset class="tabs only-phone"><legend>${words.programmes.show}</legend><div>
+      ${scene.programmes.map(
+        (_, i) => html`<label><input type="radio" name="shown" .checked=${i === scene.shown}
+        @change=${() => this.#change((s) => ({ ...s, shown: i }))}>${armLetters[i]}</label>`,
+      )}
+    </div></fieldset>`;
+  }
+
+  #programme(p: ProgrammeScene, i: number): TemplateResult {
+    const plan = this.plans[i]!;
+    return html`<div ?data-shown=${i === this.scene.shown}>
+      <rl-programme-sentence .programme=${p} .pulseMinutes=${plan.pulseMinutes} .letter=${armLetters[i]}
+        @programme-changed=${(e: CustomEvent<Partial<ProgrammeScene>>) => this.#change((s) => changedProgramme(s, i, e.detail, this.demo))}></rl-programme-sentence>
+      <p class="small">${words.programmes.brings(plan.runLitres, plan.openHours, plan.litresPerDay)}</p>
+    </div>`;
+  }
+
+  #shared(): TemplateResult {
+    const { scene } = this;
+    const choice = (key: "start" | "tree", options: readonly string[], texts: Readonly<Record<string, string>>) =>
+      html`<rl-choice-field .label=${`${texts.label}:`} .value=${scene[key]} .choices=${options.map((value) => ({ value, text: texts[value] ?? value }))}
+        @choice-changed=${(e: CustomEvent<never>) => this.#change((s) => ({ ...s, [key]: e.detail }))}></rl-choice-field>`;
+    return html`<div class="shared">
+      <rl-litres-field .locked=${scene.sameLitres} .litresPerDay=${scene.litresPerDay}
+        @lock-changed=${(e: CustomEvent<boolean>) => this.#change((s) => (e.detail ? lockedScene(s, this.demo) : unlockedScene(s, this.demo)))}
+        @litres-changed=${(e: CustomEvent<number>) => this.#change((s) => ({ ...s, litresPerDay: e.detail }))}></rl-litres-field>
+      ${choice("start", ["settled", "same-state"], words.start)}
+      ${choice("tree", ["mean", "under-fed"], words.tree)}
+      <rl-choice-field .label=${`${words.span.label}:`} .value=${scene.span} .choices=${spans.map((value) => ({ value, text: words.span[value] }))}
+        @choice-changed=${(e: CustomEvent<Scene["span"]>) => this.#change((s) => ({ ...s, span: e.detail }))}></rl-choice-field>
+    </div>`;
+  }
+
+  #rows(season: Answer): TemplateResult {
+    const { scene, preview } = this;
+    const seasonViews = this.#viewsOf(season);
+    const pictureViews = preview ? this.#viewsOf(preview) : seasonViews;
+    const axes = waterAxes(seasonViews.map((row) => row.map((v) => v.picture)));
+    const span = spanDays(scene, this.demo.season.days);
+    const mostBelowL = Math.max(...seasonViews.flat().map((v) => v.season.belowL));
+    return html`
+      <rl-soil-key></rl-soil-key>
+      ${scene.soils.map(
+        (
+          soil,
+          i,
+        ) => html`<rl-soil-row .scene=${scene} .soil=${soil} .index=${i} .season=${seasonViews[i]!} .pictures=${pictureViews[i] ?? seasonViews[i]!}
+        .frame=${{ ...span, ...axes[i]!, mostRainMm: wettestDay(seasonViews[i]![0]!.picture.rainMm), mostBelowL, seasonDays: this.demo.season.days }}
+        .result=${season.result} .stale=${this.stale} .picturesStale=${this.stale && !preview} .manyHours=${this.manyHours} .wall=${scene.wall}
+        @soil-changed=${(e: CustomEvent<Partial<SoilScene>>) => this.#change((s) => withSoil(s, i, e.detail))}></rl-soil-row>`,
+      )}
+    `;
+  }
+
+  #about(season: Answer): TemplateResult {
+    const { result } = season;
+    return html`<section class="about small">
+      <p>${result.remark}</p>
+      <p>${words.about.never} ${words.section.smoothed} ${words.tree.sectionIsMean}</p>
+      <p>${words.about.computedHere(result.version, season.tookMs / 1000)}</p>
+      <details><summary>${words.about.defaults} (${amount(result.defaultsUsed.length)})</summary>
+        <ul>${result.defaultsUsed.map((d) => html`<li>${d.path}: ${d.value}. ${d.source}</li>`)}</ul></details>
+    </section>`;
+  }
+
+  #footer(season: Answer): TemplateResult {
+    const { scene } = this;
+    const span = spanDays(scene, this.demo.season.days);
+    return html`<footer><rl-time-scrubber .strip=${this.#strip(season)} .hour=${scene.hour} .firstDay=${span.firstDay} .shownDays=${span.days} .fourHours=${this.manyHours}></rl-time-scrubber></footer>`;
+  }
+
+  #stripMade: { season: Answer; strip: SeasonStrip } | undefined;
+
+  #strip(season: Answer): SeasonStrip {
+    if (this.#stripMade?.season !== season) {
+      const { days } = season.result.arms[0]!.result;
+      const one = (name: string): Float64Array =>
+        column(days, name).values.filter((_, i) => i % days.trees === days.trees - 1);
+      const { startDate } = this.demo.season;
+      this.#stripMade = { season, strip: { startDate, days: days.rows, rainMm: one("rain"), wantedL: one("wanted") } };
+    }
+    return this.#stripMade.strip;
+  }
+
+  /** Views are made once per answer and tree, so that charts see unchanged pictures as unchanged. */
+  #viewsOf(answer: Answer): ArmView[][] {
+    const { tree } = this.scene;
+    const made = this.#views.find((entry) => entry.answer === answer && entry.tree === tree);
+    if (made) return made.views;
+    const { season, block } = this.demo;
+    const views = armViews(answer, tree, {
+      letters: armLetters,
+      seasonStart: season.startDate,
+      canopyDiameterM: block.tree.canopyDiameterM,
+    });
+    this.#views = [...this.#views.slice(-3), { answer, tree, views }];
+    return views;
+  }
+
+  #change(edit: (scene: Scene) => Scene): void {
+    this.dispatchEvent(new CustomEvent("scene-edited", { detail: edit, bubbles: true, composed: true }));
+  }
+}
+
+customElements.define("rl-compare-page", ComparePage);

@@ -1,0 +1,114 @@
+import { css, html, LitElement, type TemplateResult } from "lit";
+import "./fields/choice-field.js";
+import "./pages/compare-page.js";
+import "./pages/model-status.js";
+import { comparisonFile } from "./state/comparison-file.js";
+import { demo, initialScene } from "./state/demo.js";
+import { fieldsOf } from "./state/fields.js";
+import { plansOf } from "./state/programme-plan.js";
+import { treeFlowLPerH } from "./state/same-litres.js";
+import { type Scene, spanDays } from "./state/scene.js";
+import { Store } from "./state/store.js";
+import { words } from "./text/words.js";
+import { Model } from "./worker/model.js";
+
+const previewDays = 14;
+
+/** The frame of every page: holds the scene and the model, and carries changes from one to the other. */
+export class Shell extends LitElement {
+  static override styles = css`
+    :host { display: block; max-width: 116rem; margin: 0 auto; padding: 0 clamp(1rem, 2.4vw, 2.5rem); }
+    .top { display: flex; flex-wrap: wrap; gap: 0.3rem 1.2rem; align-items: baseline; padding: 0.8rem 0 0.5rem; border-bottom: 1px solid var(--rule); }
+    .top strong { font-weight: 650; }
+    .top .tag { color: var(--ink-quiet); }
+    .top .right { margin-left: auto; display: flex; gap: 1rem; align-items: baseline; flex-wrap: wrap; }
+    button { font: inherit; color: var(--ink); background: none; border: 0; border-bottom: 1.5px solid var(--ink); padding: 0.1em 0.2em; cursor: pointer; }
+    :is(button, a):focus-visible { outline: 3px solid var(--ink); outline-offset: 2px; }
+    .skip { position: absolute; left: -100vw; }
+    .skip:focus { position: static; }
+    @media (max-width: 700px) { .tag { display: none; } }
+    @media print { .right { display: none; } }
+  `;
+
+  readonly #initial = initialScene(demo, (flow) => treeFlowLPerH(demo.block, flow));
+  readonly #store = new Store(this.#initial, fieldsOf(this.#initial, demo.season.days));
+  readonly #model = new Model(
+    () => new Worker(new URL("./worker/compare.worker.ts", import.meta.url), { type: "module" }),
+  );
+  #asked = "";
+  /** The scene of the newest season that was computed, to go back to. */
+  #lastGood: Scene | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#store.addEventListener("scene-changed", () => this.#sceneChanged());
+    this.#model.addEventListener("model-changed", () => {
+      if (this.#model.state.kind === "ready") this.#lastGood = this.#store.scene;
+      this.requestUpdate();
+    });
+    this.#sceneChanged();
+  }
+
+  override render(): TemplateResult {
+    const { scene } = this.#store;
+    const model = this.#model;
+    return html`
+      <a class="skip" href="#pictures" @click=${this.#skip}>${words.skipToPictures}</a>
+      <header class="top">
+        <strong>${words.appName}</strong><span class="tag">${words.tagline}</span>
+        <span class="right">
+          <button type="button" @click=${() => this.#edit((s) => ({ ...s, wall: !s.wall }))}>${scene.wall ? words.wall.off : words.wall.on}</button>
+          <rl-choice-field .label=${words.theme.label} .value=${scene.theme}
+            .choices=${(["auto", "light", "dark"] as const).map((value) => ({ value, text: words.theme[value] }))}
+            @choice-changed=${(e: CustomEvent<Scene["theme"]>) => this.#edit((s) => ({ ...s, theme: e.detail }))}></rl-choice-field>
+        </span>
+      </header>
+      <main>
+        <rl-compare-page .demo=${demo} .scene=${scene} .plans=${plansOf(scene, demo)} .season=${model.season} .preview=${model.preview} .stale=${model.stale}
+          @scene-edited=${(e: CustomEvent<(scene: Scene) => Scene>) => this.#edit(e.detail)}>
+          <rl-model-status slot="status" .state=${model.state} .faults=${this.#store.faults} .stale=${model.stale} .previewDays=${model.preview ? previewDays : 0}
+            .days=${demo.season.days} .arms=${scene.programmes.length * scene.soils.length} .canUndo=${this.#lastGood !== undefined}
+            @undo=${() => this.#edit(() => this.#lastGood ?? this.#initial)} @retry=${() => this.#ask()} @dismiss=${() => this.#store.forgetFaults()}></rl-model-status>
+        </rl-compare-page>
+      </main>
+    `;
+  }
+
+  #edit(change: (scene: Scene) => Scene): void {
+    this.#store.change(change);
+  }
+
+  #sceneChanged(): void {
+    const { scene } = this.#store;
+    const root = document.documentElement;
+    if (scene.theme === "auto") root.removeAttribute("data-theme");
+    else root.dataset.theme = scene.theme;
+    root.toggleAttribute("data-wall", scene.wall);
+    this.#ask("only if needed");
+    this.requestUpdate();
+  }
+
+  /** Asks the model for the scene, unless all that changed is how it is looked at. */
+  #ask(when: "always" | "only if needed" = "always"): void {
+    const { scene } = this.#store;
+    const names = {
+      programmes: scene.programmes.map((p, i) => `${"ABCD"[i]}: ${words.programmes.name(p.everyDays, p.pulses)}`),
+      soils: scene.soils.map((soil, i) => `${i + 1}: ${words.soil.name(soil.texture, soil.structure)}`),
+    };
+    const file = comparisonFile(demo, scene, names);
+    const asked = JSON.stringify(file);
+    if (asked === this.#asked && when === "only if needed") return;
+    this.#asked = asked;
+    const { firstDay } = spanDays({ hour: scene.hour, span: String(previewDays) as Scene["span"] }, demo.season.days);
+    const excerpt = { firstDay, days: Math.min(previewDays, demo.season.days) };
+    this.#model.ask({ file, preview: { file: comparisonFile(demo, scene, names, excerpt), firstDay } });
+  }
+
+  #skip(event: Event): void {
+    event.preventDefault();
+    const page = this.renderRoot.querySelector("rl-compare-page");
+    page?.shadowRoot?.querySelector<HTMLElement>("rl-time-scrubber")?.focus();
+  }
+}
+
+customElements.define("rl-shell", Shell);

@@ -1,0 +1,48 @@
+/** How one value is written into a link and read back. `read` answers undefined for anything it does not accept. */
+export interface Codec<T> {
+  readonly rule: string;
+  readonly read: (text: string) => T | undefined;
+  readonly write: (value: T) => string;
+}
+
+export function numberBetween(minimum: number, maximum: number, decimals = 2): Codec<number> {
+  return {
+    rule: `a number from ${minimum} to ${maximum}`,
+    read: (text) => {
+      const value = text.trim() === "" ? Number.NaN : Number(text);
+      return value >= minimum && value <= maximum ? value : undefined;
+    },
+    write: (value) => String(Number(value.toFixed(decimals))),
+  };
+}
+
+export function wholeBetween(minimum: number, maximum: number): Codec<number> {
+  return {
+    rule: `a whole number from ${minimum} to ${maximum}`,
+    read: (text) => {
+      const value = /^\d{1,6}$/.test(text) ? Number(text) : Number.NaN;
+      return value >= minimum && value <= maximum ? value : undefined;
+    },
+    write: String,
+  };
+}
+
+export function oneOf<T extends string>(options: readonly T[]): Codec<T> {
+  return {
+    rule: `one of ${options.join(", ")}`,
+    read: (text) => options.find((option) => option === text),
+    write: (value) => value,
+  };
+}
+
+export const yesOrNo: Codec<boolean> = {
+  rule: "1 or 0",
+  read: (text) => (text === "1" ? true : text === "0" ? false : undefined),
+  write: (value) => (value ? "1" : "0"),
+};
+
+export const clockTime: Codec<string> = {
+  rule: "a time of day from 00:00 to 23:59",
+  read: (text) => (/^([01]\d|2[0-3]):[0-5]\d$/.test(text) ? text : undefined),
+  write: (value) => value,
+};

@@ -1,0 +1,72 @@
+import { type DemoFile, type DemoSoil, firstDayOf } from "./demo.js";
+import { litresPerRun } from "./same-litres.js";
+import type { Scene, SoilScene } from "./scene.js";
+
+/** Names under which programmes and soils appear in the result. */
+export interface ArmNames {
+  readonly programmes: readonly string[];
+  readonly soils: readonly string[];
+}
+
+/** Days of the season to compute instead of all of it, on the same calendar. */
+export interface Excerpt {
+  readonly firstDay: number;
+  readonly days: number;
+}
+
+/** The comparison file that a scene stands for, as the library reads it. */
+export function comparisonFile(file: DemoFile, scene: Scene, names: ArmNames, excerpt?: Excerpt): object {
+  const fromDay = excerpt?.firstDay ?? 0;
+  const { season } = file;
+  return {
+    ...file,
+    season: { startDate: datePlus(season.startDate, fromDay), days: excerpt?.days ?? season.days },
+    soils: scene.soils.map((soil, i) => soilFile(file.soils[i]!, soil, names.soils[i]!)),
+    programmes: scene.programmes.map((programme, i) => {
+      const firstDay = firstDayOf(file, i);
+      const pulses = {
+        pulses: programme.pulses,
+        ...(programme.pulses > 1 ? { gapMinutes: programme.gapMinutes } : {}),
+      };
+      return {
+        name: names.programmes[i],
+        emitterFlowLPerH: programme.flowLPerH,
+        runs: [
+          {
+            start: programme.startTime,
+            everyDays: programme.everyDays,
+            firstDay: phase(firstDay - fromDay, programme.everyDays),
+            ...pulses,
+            ...(scene.sameLitres
+              ? { litresPerTree: litresPerRun(scene, i, season.days, firstDay) }
+              : { minutes: programme.pulseMinutes * programme.pulses }),
+          },
+        ],
+      };
+    }),
+    start: { ...file.start, kind: scene.start },
+  };
+}
+
+/** Day of the first run at or after the excerpt's start. @example phase(-3, 7) // 4 */
+const phase = (day: number, everyDays: number): number =>
+  day >= 0 ? day : ((day % everyDays) + everyDays) % everyDays;
+
+function soilFile(original: DemoSoil, soil: SoilScene, name: string): object {
+  const horizons = original.horizons.map((horizon, i) =>
+    i === 0 || original.horizons[0]!.texture !== soil.texture
+      ? { toCm: horizon.toCm, texture: soil.texture, structure: soil.structure }
+      : { ...horizon, structure: soil.structure },
+  );
+  return {
+    name,
+    horizons: horizons.length > 1 && original.horizons[0]!.texture !== soil.texture ? horizons.slice(-1) : horizons,
+  };
+}
+
+/** @example datePlus("2023-12-30", 3) // "2024-01-02" */
+export function datePlus(isoDate: string, days: number): string {
+  const at = new Date(`${isoDate}T00:00:00Z`);
+  at.setUTCDate(at.getUTCDate() + days);
+  return at.toISOString().slice(0, 10);
+}

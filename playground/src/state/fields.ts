@@ -1,0 +1,136 @@
+import { type Codec, clockTime, numberBetween, oneOf, wholeBetween, yesOrNo } from "./codec.js";
+import { type ProgrammeScene, type Scene, type SoilScene, spans } from "./scene.js";
+import { structureWords, textures } from "./soil-words.js";
+
+/** One entry of a link: its key, how it is checked, and where it lives in the scene. */
+export interface Field {
+  readonly key: string;
+  readonly rule: string;
+  readonly textOf: (scene: Scene) => string;
+  /** The scene with this field set, or undefined if the text is not acceptable. */
+  readonly readInto: (scene: Scene, text: string) => Scene | undefined;
+}
+
+export const letters = ["a", "b", "c", "d"] as const;
+
+export const limits = {
+  everyDays: [1, 60],
+  pulses: [1, 24],
+  pulseMinutes: [1, 6000],
+  gapMinutes: [0, 1440],
+  flowLPerH: [0.2, 20],
+  litresPerDay: [1, 1000],
+} as const;
+
+/** The table of everything a link may hold, for a scene of this shape. @example fieldsOf(initial, 126) */
+export function fieldsOf(initial: Scene, seasonDays: number): readonly Field[] {
+  return [
+    ...initial.programmes.flatMap((_, i) => programmeFields(i)),
+    ...initial.soils.flatMap((_, i) => soilFields(i)),
+    field(
+      "same",
+      yesOrNo,
+      (s) => s.sameLitres,
+      (s, sameLitres) => ({ ...s, sameLitres }),
+    ),
+    field(
+      "litres",
+      numberBetween(...limits.litresPerDay),
+      (s) => s.litresPerDay,
+      (s, litresPerDay) => ({ ...s, litresPerDay }),
+    ),
+    field(
+      "start",
+      oneOf<Scene["start"]>(["settled", "same-state"]),
+      (s) => s.start,
+      (s, start) => ({ ...s, start }),
+    ),
+    field(
+      "tree",
+      oneOf<Scene["tree"]>(["mean", "under-fed"]),
+      (s) => s.tree,
+      (s, tree) => ({ ...s, tree }),
+    ),
+    field(
+      "hour",
+      wholeBetween(0, seasonDays * 24 - 1),
+      (s) => s.hour,
+      (s, hour) => ({ ...s, hour }),
+    ),
+    field(
+      "span",
+      oneOf(spans),
+      (s) => s.span,
+      (s, span) => ({ ...s, span }),
+    ),
+    field(
+      "shown",
+      wholeBetween(0, initial.programmes.length - 1),
+      (s) => s.shown,
+      (s, shown) => ({ ...s, shown }),
+    ),
+    field(
+      "theme",
+      oneOf<Scene["theme"]>(["auto", "light", "dark"]),
+      (s) => s.theme,
+      (s, theme) => ({ ...s, theme }),
+    ),
+    field(
+      "wall",
+      yesOrNo,
+      (s) => s.wall,
+      (s, wall) => ({ ...s, wall }),
+    ),
+  ];
+}
+
+function programmeFields(i: number): Field[] {
+  const key = (name: string) => `${letters[i]}.${name}`;
+  const of = (scene: Scene): ProgrammeScene => scene.programmes[i]!;
+  const part = <K extends keyof ProgrammeScene>(name: string, k: K, codec: Codec<ProgrammeScene[K]>) =>
+    field(
+      key(name),
+      codec,
+      (s) => of(s)[k],
+      (s, value) => withProgramme(s, i, { [k]: value }),
+    );
+  return [
+    part("every", "everyDays", wholeBetween(...limits.everyDays)),
+    part("pulses", "pulses", wholeBetween(...limits.pulses)),
+    part("minutes", "pulseMinutes", numberBetween(...limits.pulseMinutes)),
+    part("gap", "gapMinutes", wholeBetween(...limits.gapMinutes)),
+    part("from", "startTime", clockTime),
+    part("flow", "flowLPerH", numberBetween(...limits.flowLPerH)),
+  ];
+}
+
+function soilFields(i: number): Field[] {
+  const part = <K extends keyof SoilScene>(name: string, k: K, codec: Codec<SoilScene[K]>) =>
+    field(
+      `soil${i + 1}${name}`,
+      codec,
+      (s) => s.soils[i]![k],
+      (s, value) => withSoil(s, i, { [k]: value }),
+    );
+  return [part("", "texture", oneOf(textures)), part(".structure", "structure", oneOf(structureWords))];
+}
+
+function field<T>(key: string, codec: Codec<T>, get: (s: Scene) => T, set: (s: Scene, value: T) => Scene): Field {
+  return {
+    key,
+    rule: codec.rule,
+    textOf: (scene) => codec.write(get(scene)),
+    readInto: (scene, text) => {
+      const value = codec.read(text);
+      return value === undefined ? undefined : set(scene, value);
+    },
+  };
+}
+
+export function withProgramme(scene: Scene, i: number, change: Partial<ProgrammeScene>): Scene {
+  return { ...scene, programmes: scene.programmes.map((p, k) => (k === i ? { ...p, ...change } : p)) };
+}
+
+export function withSoil(scene: Scene, i: number, change: Partial<SoilScene>): Scene {
+  return { ...scene, soils: scene.soils.map((soil, k) => (k === i ? { ...soil, ...change } : soil)) };
+}

@@ -1,0 +1,47 @@
+import type { StructureWord } from "./soil-words.js";
+
+/** All that a person can set; a link carries what differs from the start. */
+export interface Scene {
+  readonly programmes: readonly ProgrammeScene[];
+  readonly soils: readonly SoilScene[];
+  /** Every programme brings the same litres over the season. */
+  readonly sameLitres: boolean;
+  /** Mean over the season, L per tree and day; rules where `sameLitres` holds. */
+  readonly litresPerDay: number;
+  readonly start: "settled" | "same-state";
+  readonly tree: "mean" | "under-fed";
+  /** Hour since the season's start that the pictures show. */
+  readonly hour: number;
+  readonly span: Span;
+  /** Programme shown where there is room for one. */
+  readonly shown: number;
+  readonly theme: "auto" | "light" | "dark";
+  /** Large type, pictures and one number only. */
+  readonly wall: boolean;
+}
+
+export interface ProgrammeScene {
+  readonly everyDays: number;
+  readonly pulses: number;
+  /** Length of one pulse; rules where `sameLitres` does not hold. */
+  readonly pulseMinutes: number;
+  readonly gapMinutes: number;
+  readonly startTime: string;
+  readonly flowLPerH: number;
+}
+
+export interface SoilScene {
+  readonly texture: string;
+  readonly structure: StructureWord;
+}
+
+export const spans = ["3", "14", "season"] as const;
+export type Span = (typeof spans)[number];
+
+/** Days that the time axis of the pictures covers, and the first of them. */
+export function spanDays(scene: Pick<Scene, "span" | "hour">, seasonDays: number): { firstDay: number; days: number } {
+  if (scene.span === "season") return { firstDay: 0, days: seasonDays };
+  const days = Math.min(Number(scene.span), seasonDays);
+  const page = Math.floor(scene.hour / 24 / days);
+  return { firstDay: Math.min(page * days, seasonDays - days), days };
+}

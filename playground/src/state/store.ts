@@ -1,0 +1,49 @@
+import type { Field } from "./fields.js";
+import { type LinkFault, linkOf, sceneFromLink } from "./link.js";
+import type { Scene } from "./scene.js";
+
+const writeAfterMs = 300;
+
+/** Holds the scene, tells listeners of changes and keeps the address bar in step. The only place that reads the link. */
+export class Store extends EventTarget {
+  readonly initial: Scene;
+  readonly fields: readonly Field[];
+  scene: Scene;
+  faults: readonly LinkFault[];
+  #timer = 0;
+  #written: string;
+
+  constructor(initial: Scene, fields: readonly Field[]) {
+    super();
+    this.initial = initial;
+    this.fields = fields;
+    this.#written = location.hash;
+    ({ scene: this.scene, faults: this.faults } = sceneFromLink(location.hash, initial, fields));
+    addEventListener("hashchange", () => this.#readLink());
+  }
+
+  change(edit: (scene: Scene) => Scene): void {
+    this.scene = edit(this.scene);
+    this.dispatchEvent(new Event("scene-changed"));
+    clearTimeout(this.#timer);
+    this.#timer = window.setTimeout(() => this.#writeLink(), writeAfterMs);
+  }
+
+  forgetFaults(): void {
+    this.faults = [];
+    this.dispatchEvent(new Event("scene-changed"));
+  }
+
+  #writeLink(): void {
+    const link = linkOf(this.scene, this.initial, this.fields);
+    this.#written = link === "" ? "" : `#${link}`;
+    history.replaceState(null, "", this.#written === "" ? location.pathname + location.search : this.#written);
+  }
+
+  #readLink(): void {
+    if (location.hash === this.#written) return;
+    this.#written = location.hash;
+    ({ scene: this.scene, faults: this.faults } = sceneFromLink(location.hash, this.initial, this.fields));
+    this.dispatchEvent(new Event("scene-changed"));
+  }
+}

@@ -1,0 +1,283 @@
+import type { Badge, Question } from "rootledger/compare";
+import { amount, clock, listed, percent, whole } from "./number-format.js";
+
+const counts = ["no", "one", "two", "three", "four"];
+const minutesText = (minutes: number): string =>
+  minutes === 60 ? "an hour" : minutes % 60 === 0 ? `${minutes / 60} hours` : `${amount(minutes)} min`;
+
+const questions: Readonly<Record<Question, string>> = {
+  interval: "interval",
+  pulses: "pulses",
+  gap: "gap between pulses",
+  "emitter-flow": "emitter flow",
+  amount: "amount of water",
+  "start-time": "start time",
+};
+
+const measures: Readonly<Record<string, string>> = {
+  thirsty: "Thirsty root-hours",
+  airless: "Airless root-hours",
+  "below-roots": "Water lost below the roots",
+  transpiration: "Water the tree drank",
+  evaporation: "Water evaporated",
+  runoff: "Water run off",
+  "longest-thirsty": "Longest thirsty spell",
+  "longest-airless": "Longest airless spell",
+};
+
+/** The same in a few letters, for a line of many numbers. */
+const shortMeasures: Readonly<Record<string, string>> = {
+  thirsty: "thirsty",
+  airless: "airless",
+  transpiration: "drunk",
+  "below-roots": "lost below",
+  evaporation: "evaporated",
+};
+
+/** Unit of a measure as it stands behind a number. */
+const units: Readonly<Record<string, string>> = { "root-h": "h", L: "L", h: "h", mm: "mm" };
+
+export const english = {
+  appName: "Rootledger",
+  tagline: "the water and air account of a shallow root zone",
+  headline: (sameWater: boolean, programmes: number): string =>
+    sameWater
+      ? `The same water, ${counts[programmes]} ways to give it`
+      : `${capital(counts[programmes]!)} programmes, not the same water`,
+  skipToPictures: "Skip to the pictures",
+
+  theme: { label: "Colours", auto: "as the device", light: "light", dark: "dark" },
+  wall: { on: "Show on a wall", off: "Back to the desk" },
+
+  programmes: {
+    heading: "Programmes",
+    group: (letter: string): string => `Programme ${letter}`,
+    show: "Show programme",
+    name: (everyDays: number, pulses: number): string =>
+      `${rhythm(everyDays)}, ${pulses === 1 ? "one run" : `${pulses} pulses`}`,
+    every: (days: number): string => (days === 1 ? "Every day" : days === 7 ? "Every week" : `Every ${days} days`),
+    everyLabel: "Days from run to run",
+    pulses: (count: number): string => (count === 1 ? "one run of" : `${count} pulses of`),
+    pulsesLabel: "Pulses in a run",
+    minutes: "min",
+    minutesLabel: "Minutes per pulse",
+    gap: (minutes: number): string => (minutes === 0 ? "with no gap" : `${minutesText(minutes)} apart`),
+    gapLabel: "Pause between pulses",
+    from: "from",
+    fromLabel: "Time of the first opening",
+    through: "through emitters of",
+    flowLabel: "Emitter flow",
+    flowUnit: "L/h",
+    brings: (runLitres: number, hours: number, dayLitres: number): string =>
+      `Brings each tree ${amount(runLitres)} L a run in ${durationText(hours)} of open valve: ${amount(dayLitres)} L a day.`,
+  },
+  amount: {
+    lock: "Same litres for all:",
+    unlocked: "Same litres for all",
+    unit: "L per tree a day",
+    label: "Litres per tree and day, for every programme",
+    free: "each programme brings what its minutes say",
+  },
+  start: {
+    label: "Start",
+    settled: "each settled in its own way",
+    "same-state": "all from the same ground",
+  },
+  tree: {
+    label: "Tree",
+    mean: "average",
+    "under-fed": "under-fed, lowest quarter",
+    sectionIsMean: "The picture shows the average tree.",
+  },
+  span: { label: "Days shown", "3": "3 days", "14": "2 weeks", season: "season" },
+
+  soil: {
+    row: (index: number): string => `Soil ${index + 1}`,
+    textureLabel: "Texture",
+    structureLabel: "Structure",
+    structures: { tight: "tight", ordinary: "ordinary", crumbly: "crumbly" },
+    name: (texture: string, structure: string): string =>
+      capital(structure === "ordinary" ? texture : `${structure} ${texture}`),
+    window: (mm: number, litres: number, airKPa: number, pullKPa: number): string =>
+      `Lends ${amount(mm)} mm, ${amount(litres, 2)} L a tree, between ${amount(airKPa)} kPa (air is back) and ${amount(pullKPa)} kPa (roots cannot pull).`,
+    wanted: (litres: number): string => `The tree wants ${amount(litres, 2)} L on a mean day.`,
+  },
+
+  section: {
+    title: (soil: string, when: string, airless: readonly number[], thirsty: readonly number[]): string =>
+      `${soil}, ${when}: ${shares(airless, "of roots airless")}; ${shares(thirsty, "thirsty")}`,
+    summary: (programme: string, airless: number, thirsty: number, wettest: number, driest: number): string =>
+      `Soil seen along the row under ${programme}: ${percent(airless)} of the roots airless, ${percent(thirsty)} thirsty; water from ${percent(driest)} to ${percent(wettest)} of the volume.`,
+    rootsTo: (cm: number): string => `roots to ${amount(cm)} cm`,
+    tableCaption: "Water by cell, percent of the soil's volume; * airless roots, ° thirsty roots",
+    layer: "Depth, cm",
+    lane: (from: number, to: number): string => `${amount(from)}–${amount(to)} cm from the row`,
+    smoothed: "Drawn smoothly between cell centres; the table has each cell's own number.",
+  },
+  key: {
+    label: "How to read the soil",
+    dry: "dry",
+    full: "full of water",
+    airless: "roots without air",
+    thirsty: "roots too dry to drink",
+    roots: "roots",
+    water: (low: number, high: number): string => `water, ${percent(low)} to ${percent(high)} of the soil`,
+  },
+  below: {
+    title: (litres: readonly number[], share: readonly number[]): string =>
+      `Below the roots over the season: ${listed(litres.map((l) => `${amount(l)} L`))} a tree, ${listed(share.map(percent))} of what came in`,
+    sofar: (litres: number): string => `${amount(litres, 2)} L below the roots so far`,
+    total: (litres: number): string => `${amount(litres)} L by the season’s end`,
+    none: "none leaves below the roots",
+    until: "So far, L",
+    whole: "Season, L",
+    share: "Of what came in",
+  },
+  storage: {
+    title: (soil: string, above: readonly number[], beneath: readonly number[]): string => {
+      const inside = above.every((x) => x < 0.01) && beneath.every((x) => x < 0.01);
+      if (inside) return `${soil} stays between its two limits under every programme`;
+      return `${soil}'s root zone is above the air line ${listed(above.map(percent))} of the season, below the pull line ${listed(beneath.map(percent))}`;
+    },
+    summary: (programme: string, low: number, high: number, air: number, pull: number): string =>
+      `Root-zone water by hour under ${programme}: from ${amount(low)} to ${amount(high)} mm in the days shown; air is back below ${amount(air)} mm, roots cannot pull below ${amount(pull)} mm.`,
+    air: "air is back below this",
+    pull: "roots cannot pull beyond this",
+    runs: "runs",
+    rain: "rain",
+    noRain: "none in these days",
+    axis: "mm of water in the root zone",
+    day: "Day",
+    tableCaption: "Root-zone water at the end of each day, mm; runs in hours of open valve; rain, mm",
+  },
+  hours: {
+    title: (total: number, thirsty: readonly number[], airless: readonly number[]): string =>
+      `Of ${whole(total)} hours, roots were thirsty ${listed(thirsty.map(whole))}, airless ${listed(airless.map(whole))}`,
+    summary: (programme: string, thirsty: number, fine: number, airless: number): string =>
+      `Root-hours under ${programme}: ${whole(thirsty)} thirsty, ${whole(fine)} fine, ${whole(airless)} airless.`,
+    thirsty: "thirsty",
+    fine: "fine",
+    airless: "airless",
+    unit: "root-hours",
+  },
+  ledger: {
+    heading: (soil: string): string => `${soil}: the ledger`,
+    unit: "L per tree over the season",
+    emitters: "Emitters gave",
+    rain: "Rain brought",
+    drank: "Tree drank",
+    evaporated: "Evaporated",
+    runoff: "Ran off",
+    bottom: "Left at the bottom",
+    store: "Soil gained",
+    residual: "Unexplained",
+    wanted: "Tree wanted",
+    residualNote: (fraction: number): string => `Unexplained at most ${fraction.toExponential(0)} of what came in.`,
+  },
+  verdict: {
+    heading: "What changed",
+    pair: (from: string, to: string, asked: readonly Question[]): string =>
+      asked.length === 0
+        ? `${from} to ${to}: nothing changes`
+        : `${from} to ${to}: the ${listed(asked.map((q) => questions[q]))}`,
+    mixed: (from: string, to: string, asked: readonly Question[]): string =>
+      `${from} to ${to} changes ${listed(asked.map((q) => questions[q]))} at once: no one of them can be given the credit.`,
+    clear: (
+      id: string,
+      unit: string,
+      verdict: "rises" | "falls",
+      difference: number,
+      fromValue: number,
+      toValue: number,
+      floor: number,
+    ): string =>
+      `${measures[id] ?? id} ${verb(id, verdict)} by ${valueText(Math.abs(difference), unit)}, from ${amount(fromValue)} to ${valueText(toValue, unit)} (floor ${valueText(floor, unit)}).`,
+    unclear: (id: string, unit: string, difference: number, floor: number): string =>
+      `${measures[id] ?? id}: no clear difference (${signed(difference)} ${unitText(unit)}, floor ${valueText(floor, unit)}).`,
+    brief: (
+      from: string,
+      to: string,
+      asked: readonly Question[],
+      clear: readonly { id: string; unit: string; difference: number }[],
+    ): string => {
+      const what = asked.length === 1 ? ` (${questions[asked[0]!]})` : "";
+      const items = clear.map((d) => `${shortMeasures[d.id] ?? d.id} ${signed(d.difference, 3)} ${unitText(d.unit)}`);
+      return `${from} to ${to}${what}: ${items.length === 0 ? "no clear difference" : items.join(", ")}.`;
+    },
+  },
+  badgesLabel: "What is equal",
+  /** Each badge where it holds and where it does not. */
+  badges: {
+    "same-water": ["Same water", "Not the same water"],
+    "same-weather": ["Same weather", "Not the same weather"],
+    "same-start": ["Same start", "Not the same start"],
+    settled: ["Settled", "Not settled"],
+    "one-question": ["One question at a time", "More than one question at once"],
+  } satisfies Readonly<Record<Badge["id"], readonly [string, string]>>,
+
+  time: {
+    label: "Hour shown in every picture",
+    play: "Play",
+    pause: "Pause",
+    fourHours: "Four hours",
+    oneHour: "One hour",
+    keys: "Arrow keys: an hour. Page up and down: a day. Home and End: the season's ends.",
+    at: (day: string, hour: number): string => `${day}, ${clock(hour)}`,
+    wanted: "line: water the tree wants; hollow: rain",
+  },
+  states: {
+    computing: (days: number, arms: number): string => `Computing ${days} days of ${arms} programmes and soils`,
+    progress: (done: number, all: number): string => `${percent(done / all)} done`,
+    preview: (days: number): string => `A preview of these ${days} days; the season follows`,
+    stale: "From before your change",
+    failed: "This could not be computed",
+    kept: "What you set is kept, and the pictures are from before your change.",
+    undo: "Undo the last change",
+    retry: "Try again",
+    faultLine: (path: string, received: string, rule: string): string => `${path} ${rule}; it is ${received}.`,
+    linkFaults: "Part of the link could not be used; the rest of it is shown.",
+    linkFault: (key: string, received: string, rule: string | undefined): string =>
+      rule === undefined
+        ? `“${key}” is not a setting of this page.`
+        : `“${key}” was “${received}”; it must be ${rule}.`,
+    dismiss: "Close",
+  },
+  table: "The numbers",
+  about: {
+    remark: "About this block",
+    never: "It counts water and hours. It does not predict yield or money, and it does not replace a spade.",
+    defaults: "Values used where nothing was given",
+    computedHere: (version: string, seconds: number): string =>
+      `Computed on this device in ${amount(seconds, 2)} s by rootledger ${version}. Nothing leaves it.`,
+  },
+};
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+function rhythm(everyDays: number): string {
+  if (everyDays === 1) return "daily";
+  return everyDays === 7 ? "weekly" : `every ${everyDays} days`;
+}
+
+function durationText(hours: number): string {
+  if (hours < 1.5) return `${amount(hours * 60, 2)} min`;
+  return `${amount(hours, 2)} h`;
+}
+
+/** @example shares([0.3, 0.1], "thirsty") // "30% and 10% thirsty" */
+function shares(fractions: readonly number[], what: string): string {
+  if (fractions.every((f) => f < 0.005)) return `none ${what}`;
+  return `${listed(fractions.map(percent))} ${what}`;
+}
+
+const plural = new Set(["thirsty", "airless"]);
+function verb(id: string, verdict: "rises" | "falls"): string {
+  if (plural.has(id)) return verdict === "rises" ? "rise" : "fall";
+  return verdict;
+}
+
+const unitText = (unit: string): string => units[unit] ?? unit;
+const valueText = (value: number, unit: string): string => `${amount(value)} ${unitText(unit)}`;
+const signed = (value: number, digits = 2): string => `${value < 0 ? "−" : "+"}${amount(Math.abs(value), digits)}`;

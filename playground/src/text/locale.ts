@@ -1,0 +1,2 @@
+/** Language of words, numbers and dates on screen. */
+export const locale = "en-GB";

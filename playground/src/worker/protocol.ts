@@ -1,0 +1,42 @@
+import type { ComparisonResult } from "rootledger/compare";
+
+/** From the page to the worker. A newer request ends the work on an older one. */
+export interface CompareRequest {
+  readonly id: number;
+  readonly kind: "compare";
+  /** A comparison file; its weather file is one of those the worker carries. */
+  readonly file: object;
+  /** A few days on the same calendar to show while the season is computed. */
+  readonly preview?: { readonly file: object; readonly firstDay: number };
+}
+
+/** What the pictures need to know beside the result. */
+export interface Ground {
+  readonly airLimitFraction: number;
+  readonly rootDepthCm: number;
+  readonly topShare: number;
+}
+
+export interface Answer {
+  readonly id: number;
+  readonly result: ComparisonResult;
+  readonly ground: Ground;
+  /** First day of the result, counted from the season's start. */
+  readonly firstDay: number;
+  readonly tookMs: number;
+}
+
+export interface FaultLine {
+  readonly code: string;
+  readonly path: string;
+  readonly received: string;
+  readonly rule: string;
+}
+
+/** From the worker to the page. */
+export type WorkerMessage =
+  | { readonly id: number; readonly kind: "progress"; readonly done: number; readonly all: number }
+  | ({ readonly kind: "preview" } & Answer)
+  | ({ readonly kind: "season" } & Answer)
+  | { readonly id: number; readonly kind: "faults"; readonly faults: readonly FaultLine[] }
+  | { readonly id: number; readonly kind: "failed"; readonly message: string };
