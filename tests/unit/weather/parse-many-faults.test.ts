@@ -29,8 +29,8 @@ test("faults of other kinds and columns are all kept beside many of one kind", (
   );
 });
 
-test("a quarter of a million broken lines end in a short list, not in a full stack", () => {
-  const parsed = parseDailyWeather(header + "x,y,z,\n".repeat(250_000));
+test("sixty thousand broken lines end in a short list, not in a full stack", () => {
+  const parsed = parseDailyWeather(header + "x,y,z,\n".repeat(60_000));
   if (parsed.ok) throw new Error("must not parse");
   expect(parsed.faults.length).toBeLessThan(100);
 });

@@ -1,13 +1,13 @@
 import { csvParseRows } from "d3-dsv";
 import { dateOf } from "../numeric/day-number.js";
 import { type DailyWeather, emptyDailyWeather, type WeatherColumn, weatherColumns } from "./daily-weather.js";
+import { type FaultList, newFaultList } from "./fault-list.js";
 import { fillGaps, type GapRule } from "./fill-gaps.js";
-import { gatherFaults } from "./gather-faults.js";
-import { readCell } from "./parse-cell.js";
+import { brokenCell, readCell } from "./parse-cell.js";
 import { readDate } from "./parse-dates.js";
-import { readHeader } from "./parse-header.js";
+import { type HeaderPlaces, readHeader } from "./parse-header.js";
 import { repairsAndNotes } from "./parse-notes.js";
-import { checkRecord } from "./parse-record-checks.js";
+import { checkRecord, type RecordRead } from "./parse-record-checks.js";
 import type { WeatherFault } from "./weather-fault.js";
 
 export type ParsedWeather =
@@ -24,40 +24,44 @@ export type ParsedWeather =
  * @example parseDailyWeather("date,tMinC,tMaxC,rainMm\n2025-10-01,8.1,21.4,0\n").ok // true
  */
 export function parseDailyWeather(text: string, gapRule: GapRule = {}): ParsedWeather {
-  const faults: WeatherFault[] = [];
+  const faults = newFaultList();
   const rows = numberedRows(text);
   if (rows.length < 2) {
-    const rule = "must have a header row and at least one day";
-    return { ok: false, faults: [{ code: "empty-file", path: "", received: `${rows.length} rows`, rule }] };
+    const place = { line: 0, column: "" };
+    faults.add("empty-file", place, `${rows.length} rows`, () => "must have a header row and at least one day");
+    return { ok: false, faults: faults.all() };
   }
   const header = readHeader(rows[0].cells, rows[0].line, faults);
-  if (faults.length > 0) return { ok: false, faults: gatherFaults(faults) };
+  if (!faults.isEmpty()) return { ok: false, faults: faults.all() };
+  const read = readDays(rows.slice(1), header, faults);
+  const filled = faults.isEmpty() ? fillGaps(read.weather, gapRule) : [];
+  checkRecord(read, faults);
+  if (!faults.isEmpty()) return { ok: false, faults: faults.all() };
+  return { ok: true, weather: read.weather, notes: [...filled, ...repairsAndNotes(read.weather)] };
+}
 
+function readDays(rows: readonly NumberedRow[], header: HeaderPlaces, faults: FaultList): RecordRead {
   const given = new Set<WeatherColumn>(weatherColumns.filter((column) => header.columns[column] >= 0));
-  const days = rows.length - 1;
-  const values = emptyDailyWeather("", days);
-  const lines: number[] = [];
+  const broken = new Map(weatherColumns.map((column) => [column, new Set<number>()]));
+  const values = emptyDailyWeather("", rows.length);
   let first = Number.NaN;
   let day = Number.NaN;
-  for (let d = 0; d < days; d++) {
-    const { cells, line } = rows[d + 1];
-    lines.push(line);
+  for (let d = 0; d < rows.length; d++) {
+    const { cells, line } = rows[d];
     if (cells.length !== header.cells) {
-      const rule = `must have ${header.cells} cells like the header`;
-      faults.push({ code: "wrong-cell-count", path: `line ${line}`, received: String(cells.length), rule });
+      const rule = (): string => `must have ${header.cells} cells like the header`;
+      faults.add("wrong-cell-count", { line, column: "" }, String(cells.length), rule);
     }
     day = readDate(cells[header.date] ?? "", day, line, faults);
     if (d === 0) first = day;
     for (const column of given) {
-      values[column][d] = readCell(cells[header.columns[column]] ?? "", column, line, faults);
+      const value = readCell(cells[header.columns[column]] ?? "", column, line, faults);
+      if (value === brokenCell) broken.get(column)?.add(d);
+      else values[column][d] = value;
     }
   }
-  const broken = new Set(faults.map((fault) => fault.path));
-  const filled = faults.length > 0 ? [] : fillGaps(values, gapRule);
-  for (const fault of checkRecord(values, lines, given, broken)) faults.push(fault);
-  if (faults.length > 0) return { ok: false, faults: gatherFaults(faults) };
-  const weather: DailyWeather = { ...values, startDate: dateOf(first) };
-  return { ok: true, weather, notes: [...filled, ...repairsAndNotes(weather)] };
+  const startDate = Number.isNaN(first) ? "" : dateOf(first);
+  return { weather: { ...values, startDate }, lines: rows.map((row) => row.line), given, broken };
 }
 
 interface NumberedRow {
@@ -72,7 +76,7 @@ function numberedRows(text: string): NumberedRow[] {
   for (const cells of csvParseRows(text.replace(/^\uFEFF/, ""))) {
     if (cells.length > 1 || cells[0].trim() !== "") rows.push({ cells, line });
     line++;
-    for (const cell of cells) line += cell.split("\n").length - 1;
+    for (const cell of cells) if (cell.includes("\n")) line += cell.split("\n").length - 1;
   }
   return rows;
 }

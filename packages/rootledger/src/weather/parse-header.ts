@@ -1,5 +1,5 @@
 import { type WeatherColumn, weatherColumns } from "./daily-weather.js";
-import type { WeatherFault } from "./weather-fault.js";
+import type { FaultList } from "./fault-list.js";
 
 /** Which cell of a row holds what; -1 where the file has no such column. */
 export interface HeaderPlaces {
@@ -11,34 +11,24 @@ export interface HeaderPlaces {
 const known: readonly string[] = ["date", ...weatherColumns];
 
 /** Reads the header row of a daily weather file and adds what is wrong with it to `faults`. */
-export function readHeader(names: readonly string[], line: number, faults: WeatherFault[]): HeaderPlaces {
+export function readHeader(names: readonly string[], line: number, faults: FaultList): HeaderPlaces {
   const places: Record<string, number> = Object.fromEntries(known.map((name) => [name, -1]));
-  const path = `line ${line}`;
+  const place = { line, column: "" };
   if (names.length === 1 && /[;\t|]/.test(names[0])) {
-    faults.push({
-      code: "not-comma-separated",
-      path,
-      received: names[0].slice(0, 60),
-      rule: "must separate its columns by commas",
-    });
+    faults.add("not-comma-separated", place, names[0], () => "must separate its columns by commas");
   } else {
-    names.forEach((text, place) => {
+    names.forEach((text, index) => {
       const name = text.trim();
       if (!known.includes(name)) {
-        faults.push({
-          code: "unknown-column",
-          path,
-          received: name.slice(0, 60),
-          rule: `must be one of ${known.join(", ")}`,
-        });
+        faults.add("unknown-column", place, name, () => `must be one of ${known.join(", ")}`);
       } else if (places[name] >= 0) {
-        faults.push({ code: "duplicate-column", path, received: name, rule: "must not be given twice" });
-      } else places[name] = place;
+        faults.add("duplicate-column", place, name, () => "must not be given twice");
+      } else places[name] = index;
     });
     for (const name of requiredColumns(places.et0Mm >= 0)) {
       if (places[name] >= 0) continue;
       const unless = name.startsWith("t") ? ", unless et0Mm is given" : "";
-      faults.push({ code: "missing-column", path, received: "nothing", rule: `must have the column ${name}${unless}` });
+      faults.add("missing-column", place, "nothing", () => `must have the column ${name}${unless}`);
     }
   }
   return { cells: names.length, date: places.date, columns: places as Record<WeatherColumn, number> };

@@ -1,36 +1,35 @@
 import type { DailyWeather, WeatherColumn } from "./daily-weather.js";
-import type { WeatherFault } from "./weather-fault.js";
+import type { FaultList } from "./fault-list.js";
 
-/** Checks that need more than one cell of a day, or the whole record; `lines` are the lines of the days in the file. */
-export function checkRecord(
-  weather: DailyWeather,
-  lines: readonly number[],
-  given: ReadonlySet<WeatherColumn>,
-  broken: ReadonlySet<string>,
-): WeatherFault[] {
-  const faults: WeatherFault[] = [];
+/** A record as read from a file, before it is known to be sound. */
+export interface RecordRead {
+  readonly weather: DailyWeather;
+  /** The line of each day. */
+  readonly lines: readonly number[];
+  readonly given: ReadonlySet<WeatherColumn>;
+  /** By column, the days whose cell has a fault already. */
+  readonly broken: ReadonlyMap<WeatherColumn, ReadonlySet<number>>;
+}
+
+/** Checks that need more than one cell of a day, or the whole record. */
+export function checkRecord({ weather, lines, given, broken }: RecordRead, faults: FaultList): void {
   const missing = (d: number, column: WeatherColumn, rule: string): void => {
-    const path = `line ${lines[d]}, ${column}`;
-    if (given.has(column) && Number.isNaN(weather[column][d]) && !broken.has(path)) {
-      faults.push({ code: "missing-value", path, received: "nothing", rule });
-    }
+    if (!given.has(column) || !Number.isNaN(weather[column][d]) || broken.get(column)?.has(d)) return;
+    faults.add("missing-value", { line: lines[d], column }, "nothing", () => rule);
   };
   const belowMax = (d: number, low: WeatherColumn, high: WeatherColumn): void => {
-    if (!(weather[low][d] > weather[high][d])) return;
-    faults.push({
-      code: "min-above-max",
-      path: `line ${lines[d]}, ${low}`,
-      received: String(weather[low][d]),
-      rule: `must not be above ${high}, ${weather[high][d]}`,
-    });
+    const lowest = weather[low][d];
+    const highest = weather[high][d];
+    if (!(lowest > highest)) return;
+    const place = { line: lines[d], column: low };
+    faults.add("min-above-max", place, String(lowest), () => `must not be above ${high}, ${highest}`);
   };
-  const et0Given = given.has("et0Mm");
+  const unless = given.has("et0Mm") ? ", unless et0Mm is given" : "";
   const temperaturesGiven = given.has("tMinC") && given.has("tMaxC");
   for (let d = 0; d < weather.days; d++) {
     missing(d, "rainMm", "is required on every day; rain is never filled in (0 where it was dry)");
     if (!(weather.et0Mm[d] >= 0)) {
       if (temperaturesGiven) {
-        const unless = et0Given ? ", unless et0Mm is given" : "";
         missing(d, "tMinC", `is required on every day; a temperature is never filled in${unless}`);
         missing(d, "tMaxC", `is required on every day; a temperature is never filled in${unless}`);
       } else missing(d, "et0Mm", "is required on every day without temperatures");
@@ -38,15 +37,9 @@ export function checkRecord(
     belowMax(d, "tMinC", "tMaxC");
     belowMax(d, "rhMinPct", "rhMaxPct");
   }
-  if (looksLikeFraction(weather.rhMaxPct)) {
-    faults.push({
-      code: "looks-like-fraction",
-      path: "rhMaxPct",
-      received: "no day above 1",
-      rule: "must be in percent, 0 to 100, not a fraction",
-    });
-  }
-  return faults;
+  if (!looksLikeFraction(weather.rhMaxPct)) return;
+  const place = { line: 0, column: "rhMaxPct" };
+  faults.add("looks-like-fraction", place, "no day above 1", () => "must be in percent, 0 to 100, not a fraction");
 }
 
 function looksLikeFraction(rhMaxPct: Float64Array): boolean {
