@@ -2,6 +2,7 @@ import { dirname, resolve } from "node:path";
 import type { Fault } from "rootledger/scenario";
 import { filesNamed } from "rootledger/scenario";
 import type { Io } from "./io.js";
+import { jsonFaultAt } from "./json-fault.js";
 import { words } from "./words.js";
 
 /** A fault as the command line prints it; the library's own faults fit. */
@@ -50,17 +51,14 @@ function parseJson(text: string): Json {
   if (body.trim() === "") return { ok: false, reason: "an empty file" };
   try {
     return { ok: true, value: JSON.parse(body) };
-  } catch (error) {
-    return { ok: false, reason: whereIn(body, error instanceof Error ? error.message : String(error)) };
+  } catch {
+    return { ok: false, reason: whereIn(body, jsonFaultAt(body) ?? body.length) };
   }
 }
 
-/** The parser's complaint in one line, its position told as line and column. */
-function whereIn(text: string, message: string): string {
-  const said = message.split("\n")[0] ?? "";
-  const position = /position (\d+)/.exec(said)?.[1];
-  if (position === undefined) return said;
-  const lines = text.slice(0, Number(position)).split("\n");
-  const what = said.replace(/ in JSON at position.*/, "").replace(/ at position.*/, "");
-  return `${what.charAt(0).toLowerCase()}${what.slice(1)} at line ${lines.length}, column ${(lines.at(-1)?.length ?? 0) + 1}`;
+/** The place as line and column with the character found there. */
+function whereIn(text: string, at: number): string {
+  const lines = text.slice(0, at).split("\n");
+  const found = at >= text.length ? words.endOfFile : JSON.stringify(String.fromCodePoint(text.codePointAt(at) ?? 0));
+  return `${found} ${words.atLine} ${lines.length}, ${words.column} ${(lines.at(-1)?.length ?? 0) + 1}`;
 }

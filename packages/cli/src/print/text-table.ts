@@ -14,6 +14,14 @@ export function textTable(title: string, groups: readonly string[], rows: readon
     const least = i === 0 ? title.length : narrowest;
     return Math.max(least, ...rows.map((row) => row[i]?.length ?? 0));
   });
+  let covered = 0;
+  groups.forEach((group, i) => {
+    const width = widths[i + 1] ?? 0;
+    covered += between.length + width;
+    if (group === "") return;
+    widths[i + 1] = Math.max(width, width + group.length + between.length - covered);
+    covered = 0;
+  });
   let head = title;
   let end = widths[0] ?? 0;
   groups.forEach((group, i) => {

@@ -1,0 +1,153 @@
+import { simulate } from "rootledger";
+import { defaults, filesNamed, parseComparison, parseScenario } from "rootledger/scenario";
+import { describe, expect, it } from "vitest";
+import { dataText, demoFiles, demoJson } from "../../support/demo-files.js";
+
+describe("the demo and station files", () => {
+  it.each(["demo", "station"])("data/%s/comparison.json is accepted", (folder) => {
+    const file = JSON.parse(dataText(`${folder}/comparison.json`));
+    const files = Object.fromEntries(filesNamed(file).map((name) => [name, dataText(`${folder}/${name}`)]));
+    const parsed = parseComparison(file, files);
+    expect(parsed.ok ? [] : parsed.faults).toEqual([]);
+    if (!parsed.ok) return;
+    const litres = parsed.comparison.programmes.map(({ runs: [run] }) =>
+      run && "litresPerTree" in run.amount ? run.amount.litresPerTree / run.everyDays : Number.NaN,
+    );
+    expect(new Set(litres).size, "all programmes give the same litres a day").toBe(1);
+    const { weather, block } = parsed.comparison;
+    const meanEt0Mm = weather.et0Mm.reduce((sum, mm) => sum + mm, 0) / weather.days;
+    const needL = 0.8 * meanEt0Mm * block.treeSpacingM * block.rowSpacingM;
+    expect(Math.abs((0.9 * (litres[0] ?? 0)) / needL - 1), "the need over 0.9, as the remark says").toBeLessThan(0.02);
+  });
+
+  it("says in the demo that the place is invented", () => {
+    expect(demoJson("comparison").remark).toMatch(/invented/i);
+    expect(demoJson("scenario").name).toMatch(/invented/i);
+  });
+});
+
+describe("a parsed scenario", () => {
+  it("keeps field units, turns the clock into hours and carries the season's weather", () => {
+    const file = demoJson("scenario");
+    file.programme.runs[0] = { start: "22:30", everyDays: 2, minutes: 90 };
+    const parsed = parseScenario(file, demoFiles);
+    if (!parsed.ok) throw new Error(JSON.stringify(parsed.faults));
+    const { scenario } = parsed;
+    expect(scenario.programme.runs).toEqual([
+      { startH: 22.5, everyDays: 2, firstDay: 0, pulses: 1, gapMinutes: 0, amount: { minutes: 90 } },
+    ]);
+    expect(scenario.weather.startDate).toBe("2025-12-01");
+    for (const column of ["et0Mm", "rainMm", "sunriseH", "sunsetH"] as const) {
+      expect(scenario.weather[column]).toHaveLength(84);
+      expect(scenario.weather[column].every(Number.isFinite), column).toBe(true);
+    }
+    // The demo's only rain of the season: 1.6 mm on 2025-12-06 and 4.4 mm on 2026-02-02 (data/demo/make-weather.mjs).
+    expect(scenario.weather.rainMm[5]).toBe(1.6);
+    expect(scenario.weather.rainMm[63]).toBe(4.4);
+  });
+
+  it("runs", () => {
+    const file = demoJson("scenario");
+    file.season.days = 3;
+    file.start = { kind: "same-state" };
+    const parsed = parseScenario(file, demoFiles);
+    if (!parsed.ok) throw new Error(JSON.stringify(parsed.faults));
+    expect(simulate(parsed.scenario).status.kind).toBe("finished");
+  });
+
+  it("takes an own curve, a disc of roots and a line on the row", () => {
+    const file = demoJson("scenario");
+    const vanGenuchten = { thetaResidual: 0.065, thetaSaturated: 0.41, alphaPerCm: 0.075, n: 1.89, kSatCmPerH: 4.42 };
+    file.soil.horizons = [{ toCm: 80, vanGenuchten }];
+    file.block.tree.roots = { lateral: { kind: "disc", radiusCm: 120 } };
+    file.block.lines.offsetsM = [0];
+    const parsed = parseScenario(file, demoFiles);
+    if (!parsed.ok) throw new Error(JSON.stringify(parsed.faults));
+    expect(parsed.scenario.soil.horizons).toEqual([{ toCm: 80, structure: "ordinary", vanGenuchten }]);
+    expect(parsed.scenario.block.tree.roots.lateral).toEqual({ kind: "disc", radiusCm: 120 });
+  });
+
+  it("leaves the input as it was", () => {
+    const file = demoJson("comparison");
+    parseComparison(Object.freeze(file), demoFiles);
+    expect(file).toEqual(demoJson("comparison"));
+  });
+});
+
+describe("defaults", () => {
+  const bare = () => {
+    const file = demoJson("scenario");
+    delete file.start;
+    delete file.weather.windHeightM;
+    delete file.weather.et0Method;
+    delete file.soil.horizons[0].structure;
+    file.programme.runs = [{ start: "06:00", everyDays: 1, minutes: 60 }];
+    return file;
+  };
+
+  it("are all listed with path, value and source when the file leaves them out", () => {
+    const parsed = parseScenario(bare(), demoFiles);
+    if (!parsed.ok) throw new Error(JSON.stringify(parsed.faults));
+    const listed = Object.fromEntries(parsed.defaultsUsed.map(({ path, value, source }) => [path, { value, source }]));
+    const expected: Record<string, keyof typeof defaults> = {
+      "block.tree.roots.depthCm": "rootDepthCm",
+      "block.tree.roots.topShare": "topShare",
+      "block.tree.roots.lateral.kind": "lateralKind",
+      "block.tree.roots.lateral.halfWidthCm": "lateralHalfWidthCm",
+      "block.tree.roots.compensationOnset": "compensationOnset",
+      "block.tree.limits.pullLimitKPa": "pullLimitKPa",
+      "block.tree.limits.zeroUptakeKPa": "zeroUptakeKPa",
+      "block.tree.limits.airLimitFraction": "airLimitFraction",
+      "block.tree.limits.airZeroFraction": "airZeroFraction",
+      "block.tree.limits.airReturnKPa": "airReturnKPa",
+      "block.lines.lowQuarterUniformityFraction": "lowQuarterUniformityFraction",
+      "soil.horizons[0].structure": "structure",
+      "programme.runs[0].firstDay": "firstDay",
+      "programme.runs[0].pulses": "pulses",
+      "start.tensionKPa": "startTensionKPa",
+      "start.kind": "startKind",
+      "weather.windHeightM": "windHeightM",
+      "weather.et0Method": "et0Method",
+      "weather.rainIntensityMmPerH": "rainIntensityMmPerH",
+    };
+    expect(Object.values(expected).sort(), "every default there is").toEqual(Object.keys(defaults).sort());
+    for (const [path, name] of Object.entries(expected)) {
+      expect(listed[path], path).toEqual({ value: String(defaults[name].value), source: defaults[name].source });
+    }
+  });
+
+  it("are not listed when the file gives the value, even the same one", () => {
+    const file = bare();
+    file.block.tree.limits = { pullLimitKPa: defaults.pullLimitKPa.value };
+    const parsed = parseScenario(file, demoFiles);
+    if (!parsed.ok) throw new Error(JSON.stringify(parsed.faults));
+    expect(parsed.defaultsUsed.map((used) => used.path)).not.toContain("block.tree.limits.pullLimitKPa");
+  });
+
+  it("list the rules that stood in for missing weather", () => {
+    const file = JSON.parse(dataText("station/comparison.json"));
+    const parsed = parseComparison(file, { "../weather/malaga-2011.csv": dataText("weather/malaga-2011.csv") });
+    if (!parsed.ok) throw new Error(JSON.stringify(parsed.faults));
+    const rules = parsed.defaultsUsed.filter((used) => used.path.startsWith("weather.file"));
+    expect(rules.map((rule) => `${rule.value} | ${rule.source}`)).toContainEqual(
+      expect.stringMatching(/dew point .*84 of 84 days \| FAO-56 eq. 48/),
+    );
+  });
+
+  it("contradict one another nowhere and say where they come from", () => {
+    const { airReturnKPa, pullLimitKPa, zeroUptakeKPa, airZeroFraction, airLimitFraction } = defaults;
+    expect(airReturnKPa.value).toBeLessThan(pullLimitKPa.value);
+    expect(pullLimitKPa.value).toBeLessThan(zeroUptakeKPa.value);
+    expect(airZeroFraction.value).toBeLessThan(airLimitFraction.value);
+    for (const [name, entry] of Object.entries(defaults)) {
+      expect(entry.source.length, name).toBeGreaterThan(5);
+      expect(entry.published.length, name).toBeGreaterThan(3);
+    }
+  });
+
+  // Bender, G.S., UC Cooperative Extension San Diego, avocado irrigation notes: 80-90 % of feeder roots in the top 20-25 cm.
+  it("put the top share inside the published 80-90 %", () => {
+    expect(defaults.topShare.value).toBeGreaterThanOrEqual(0.8);
+    expect(defaults.topShare.value).toBeLessThanOrEqual(0.9);
+  });
+});
