@@ -1,0 +1,87 @@
+import { execFileSync } from "node:child_process";
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { afterAll, beforeAll, expect, test } from "vitest";
+
+const root = fileURLToPath(new URL("../..", import.meta.url));
+const library = join(root, "packages/rootledger");
+const manifest = JSON.parse(readFileSync(join(library, "package.json"), "utf8"));
+const subpaths = Object.keys(manifest.exports).map((key) => key.replace(/^\./, "rootledger"));
+
+/** An empty folder outside the workspace, with the packed library installed from its tarball. */
+let folder = "";
+
+beforeAll(() => {
+  if (!existsSync(join(library, "dist/index.js"))) throw new Error("the package test requires a build: npm run build");
+  folder = mkdtempSync(join(tmpdir(), "rootledger-package-"));
+  const [{ filename }] = JSON.parse(run("npm", ["pack", "--json", "--pack-destination", folder], library));
+  write("package.json", JSON.stringify({ name: "consumer", private: true, type: "module" }));
+  run("npm", ["install", "--no-audit", "--no-fund", "--prefer-offline", `./${filename}`], folder);
+}, 180_000);
+
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+test("the tarball holds the licence, its own README, declarations and no build notes", () => {
+  const inside = (path: string) => join(folder, "node_modules/rootledger", path);
+  expect(readFileSync(inside("LICENSE"), "utf8")).toBe(readFileSync(join(root, "LICENSE"), "utf8"));
+  expect(readFileSync(inside("README.md"), "utf8")).toContain("compare(comparison)");
+  expect(existsSync(inside("dist/index.d.ts"))).toBe(true);
+  expect(existsSync(inside("dist/.tsbuildinfo"))).toBe(false);
+  expect(existsSync(inside("fit"))).toBe(false);
+});
+
+test("every published path and the README's example type-check and run, and the example closes its books", () => {
+  const imports = subpaths.map((path, i) => `import * as part${i} from "${path}";`).join("\n");
+  const counts = subpaths.map((_, i) => `Object.keys(part${i}).length`).join(", ");
+  write("paths.ts", `${imports}\nconsole.log(JSON.stringify([${counts}]));\n`);
+  write("example.ts", readmeExample());
+  write("tsconfig.json", JSON.stringify({ compilerOptions: consumerOptions, files: ["paths.ts", "example.ts"] }));
+  run(process.execPath, [join(root, "node_modules/typescript/bin/tsc"), "-p", "."], folder);
+
+  const namesByPath: number[] = JSON.parse(run(process.execPath, ["paths.js"], folder));
+  expect(namesByPath.filter((count) => count === 0)).toEqual([]);
+
+  const lines = run(process.execPath, ["example.js"], folder).trim().split("\n");
+  expect(lines.map((line) => line.split(":")[0])).toEqual([
+    "clay, one run a day",
+    "clay, four pulses",
+    "sand, one run a day",
+    "sand, four pulses",
+  ]);
+  for (const line of lines) expect(Math.abs(Number(/residual (\S+)$/.exec(line)?.[1]))).toBeLessThan(1e-9);
+}, 180_000);
+
+/** Strict, on Node's own resolution, the library's declarations checked too. */
+const consumerOptions = {
+  target: "ES2022",
+  module: "Node16",
+  moduleResolution: "Node16",
+  strict: true,
+  lib: ["ES2022", "DOM"],
+  types: [],
+};
+
+function readmeExample(): string {
+  const example = /^```ts\n(.*?)^```$/ms.exec(readFileSync(join(root, "README.md"), "utf8"))?.[1];
+  if (example === undefined) throw new Error("README.md requires a block that begins with ```ts");
+  return example;
+}
+
+function write(name: string, text: string): void {
+  writeFileSync(join(folder, name), text);
+}
+
+/** Without npm's variables of the surrounding run; what the command printed is in the error if it fails. */
+function run(command: string, args: readonly string[], cwd: string): string {
+  const env = Object.fromEntries(
+    Object.entries(process.env).filter(([name]) => !/^(npm_(?!config_(cache|registry)$)|NODE_OPTIONS)/i.test(name)),
+  );
+  try {
+    return execFileSync(command, args, { cwd, env, encoding: "utf8", stdio: ["ignore", "pipe", "pipe"] });
+  } catch (error) {
+    const { stdout, stderr } = error as { stdout?: string; stderr?: string };
+    throw new Error(`${command} ${args.join(" ")} failed:\n${stdout ?? ""}${stderr ?? ""}`, { cause: error });
+  }
+}
