@@ -1,17 +1,17 @@
 import type { HeadTable } from "./boundary.js";
 import { faceConductivity } from "./boundary.js";
+import type { Faces } from "./faces.js";
 import type { CellValues, Ground } from "./ground.js";
 
 /**
  * Flows through every face at one moment, cm3/h per tree. A cell's `down` face is its lower one (positive downward), its
  * `side` face the outer one (positive outward). Gravity and matric parts stay apart because their limits differ; between
- * two soils all of the flow is in `gravity`.
+ * two soils all of the flow is in `gravityDown` or `headSide`.
  */
 export interface FaceFlows {
   readonly gravityDown: Float64Array;
   readonly matricDown: Float64Array;
   readonly matricSide: Float64Array;
-  /** Between two soils the side flow is not limited by the pair's contents. */
   readonly headSide: Float64Array;
 }
 
@@ -25,64 +25,87 @@ export function faceFlows(cells: number): FaceFlows {
   };
 }
 
+/** The bound on the fall of K applies to cells whose K is above this share of kSat. */
+const wetShareOfKSat = 0.05;
+
 /**
+ * Writes the flow through every face and returns the longest step that they allow, h: no cell may change by more than
+ * `thetaChange`, and in a wet cell that loses water K may not fall by more than about itself.
+ *
  * Same soil on both sides: gravity with the arithmetic mean conductivity, matric part as the difference of matric flux
  * potential over the distance (Kirchhoff). Two soils: mean conductivity times head gradient. Bottom: unit gradient.
+ *
+ * @param intake what enters each lane from the surface, cm3/h
+ * @param sink what roots and evaporation take from each cell, cm3/h
  */
-export function faceFlowsInto(
+export function flowsAndStep(
   flows: FaceFlows,
   ground: Ground,
+  faces: Faces,
   values: CellValues,
   byHead: readonly HeadTable[],
-): void {
-  const { layers, lanes, laneAreaCm2, thicknessCm, sideLengthCm, laneDistanceCm } = ground.grid;
-  const { material } = ground;
-  const { conductivityCmPerH, headCm, matricFluxCm2PerH } = values;
+  intake: Float64Array,
+  sink: Float64Array,
+  thetaChange: number,
+): number {
+  const { layers, lanes, laneAreaCm2, thicknessCm } = ground.grid;
+  const { material, kSatCmPerH } = ground;
+  const { conductanceDownCm, conductanceSideCm, perVolume } = faces;
+  const { conductivityCmPerH, conductivitySlopeCmPerH, headCm, matricFluxCm2PerH } = values;
   const { gravityDown, matricDown, matricSide, headSide } = flows;
+  let fastest = 1e-12;
+  let step = Number.POSITIVE_INFINITY;
   for (let i = 0; i < layers; i++) {
-    const first = i * lanes;
-    const thickness = thicknessCm[i];
-    if (i < layers - 1) {
-      const half = 0.5 * thickness;
-      const halfBelow = 0.5 * thicknessCm[i + 1];
-      const inverseDistance = 1 / (half + halfBelow);
-      for (let j = 0; j < lanes; j++) {
-        const c = first + j;
+    const above = (i - 1) * lanes;
+    const last = i === layers - 1;
+    let fromInside = 0;
+    for (let j = 0; j < lanes; j++) {
+      const c = i * lanes + j;
+      const k = conductivityCmPerH[c];
+      const potential = matricFluxCm2PerH[c];
+      let gravity = laneAreaCm2[j] * k;
+      let matric = 0;
+      if (!last) {
         const below = c + lanes;
-        const area = laneAreaCm2[j];
         if (material[c] === material[below]) {
-          gravityDown[c] = 0.5 * area * (conductivityCmPerH[c] + conductivityCmPerH[below]);
-          matricDown[c] = area * (matricFluxCm2PerH[c] - matricFluxCm2PerH[below]) * inverseDistance;
+          gravity = 0.5 * laneAreaCm2[j] * (k + conductivityCmPerH[below]);
+          matric = conductanceDownCm[c] * (potential - matricFluxCm2PerH[below]);
         } else {
-          const k = faceConductivity(
-            byHead[material[c]],
-            byHead[material[below]],
-            half,
-            halfBelow,
-            headCm[c],
-            headCm[below],
-          );
-          gravityDown[c] = area * k * ((headCm[c] - headCm[below]) * inverseDistance + 1);
-          matricDown[c] = 0;
+          const half = 0.5 * thicknessCm[i];
+          const halfBelow = 0.5 * thicknessCm[i + 1];
+          const upper = byHead[material[c]];
+          const lower = byHead[material[below]];
+          const mean = faceConductivity(upper, lower, half, halfBelow, headCm[c], headCm[below]);
+          gravity = mean * (laneAreaCm2[j] + conductanceDownCm[c] * (headCm[c] - headCm[below]));
         }
       }
-    } else {
-      for (let j = 0; j < lanes; j++) {
-        gravityDown[first + j] = laneAreaCm2[j] * conductivityCmPerH[first + j];
-        matricDown[first + j] = 0;
+      gravityDown[c] = gravity;
+      matricDown[c] = matric;
+      let outward = 0;
+      if (j < lanes - 1) {
+        const next = c + 1;
+        if (material[c] === material[next]) {
+          outward = conductanceSideCm[c] * (potential - matricFluxCm2PerH[next]);
+          matricSide[c] = outward;
+          headSide[c] = 0;
+        } else {
+          const mean = faceConductivity(byHead[material[c]], byHead[material[next]], 1, 1, headCm[c], headCm[next]);
+          outward = conductanceSideCm[c] * mean * (headCm[c] - headCm[next]);
+          matricSide[c] = 0;
+          headSide[c] = outward;
+        }
       }
-    }
-    for (let j = 0; j < lanes - 1; j++) {
-      const c = first + j;
-      const perDistance = (sideLengthCm[j] * thickness) / laneDistanceCm[j];
-      if (material[c] === material[c + 1]) {
-        matricSide[c] = perDistance * (matricFluxCm2PerH[c] - matricFluxCm2PerH[c + 1]);
-        headSide[c] = 0;
-      } else {
-        const k = faceConductivity(byHead[material[c]], byHead[material[c + 1]], 1, 1, headCm[c], headCm[c + 1]);
-        matricSide[c] = 0;
-        headSide[c] = perDistance * k * (headCm[c] - headCm[c + 1]);
+      const fromAbove = i > 0 ? gravityDown[above + j] + matricDown[above + j] : intake[j];
+      const rate = (fromAbove + fromInside - outward - gravity - matric - sink[c]) * perVolume[c];
+      fromInside = outward;
+      const pace = rate < 0 ? -rate : rate;
+      if (pace > fastest) fastest = pace;
+      if (rate < 0 && k > wetShareOfKSat * kSatCmPerH[c]) {
+        const slope = conductivitySlopeCmPerH[c];
+        if (k < step * slope * pace) step = k / (slope * pace);
       }
     }
   }
+  const byTheta = thetaChange / fastest;
+  return byTheta < step ? byTheta : step;
 }

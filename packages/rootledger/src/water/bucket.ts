@@ -1,10 +1,11 @@
 import { headTables } from "./boundary.js";
-import { type FaceFlows, faceFlows, faceFlowsInto } from "./bucket-fluxes.js";
-import { limitedFlows, limitFlows, limitInflow, limitOutflow, limitVolumes } from "./bucket-limits.js";
+import { faceFlows, flowsAndStep } from "./bucket-fluxes.js";
+import { fillFromBelow, fillTop, limitedFlows, limitFlows } from "./bucket-limits.js";
 import { type EmitterLines, offerWater, spread, surfaceWork } from "./cascade.js";
 import type { Forcing, WaterEngine, WaterFluxes, WaterState } from "./engine.js";
 import { type EvaporationProcess, soilLimitedEvaporation } from "./evaporation.js";
-import { type CellValues, cellValues, type Ground, lookUpInto } from "./ground.js";
+import { facesOf } from "./faces.js";
+import { cellValues, type Ground, lookUpInto } from "./ground.js";
 import { moveOverfill } from "./overfill.js";
 import type { Stress, StressProcess } from "./stress.js";
 import { type RootZone, type UptakeProcess, uptakeInto } from "./uptake.js";
@@ -27,12 +28,10 @@ export interface WaterSetup {
 
 const longestStepH = 1;
 const shortestStepH = 1 / 2000;
-/** The bound on the fall of K applies to cells whose K is above this share of kSat. */
-const wetShareOfKSat = 0.05;
 
 /**
  * The fast engine: layered buckets with gravity and matric flow between neighbours, explicit adaptive sub-steps, limits
- * that move what does not fit and never clip. One sub-step: stress and uptake, evaporation, face flows and surface intake
+ * that move what does not fit and never clip. One sub-step: stress and uptake, evaporation, surface intake and face flows
  * from the same state, step length, limits, update, sums.
  *
  * @example bucketEngine(setup).advance(state, forcing, 1, fluxes)
@@ -42,7 +41,8 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
   const takeUp = setup.uptake ?? uptakeInto;
   const evaporate = setup.evaporation ?? soilLimitedEvaporation(ground);
   const thetaChange = setup.thetaChangePerStep ?? 0.01;
-  const { layers, lanes, cells, volumeCm3, laneAreaCm2, thicknessCm } = ground.grid;
+  const { layers, lanes, cells, laneAreaCm2, thicknessCm } = ground.grid;
+  const faces = facesOf(ground.grid);
   const byHead = headTables(ground);
   const values = cellValues(cells);
   const flows = faceFlows(cells);
@@ -51,8 +51,6 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
   const room = new Float64Array(lanes);
   const sink = new Float64Array(cells);
   const kept = new Float64Array(cells);
-  const volumes = limitVolumes(ground.grid);
-  const perVolume = volumeCm3.map((volume) => 1 / volume);
   const rootSink = new Float64Array(cells);
   const evaporation = new Float64Array(lanes);
   const factors: Stress = {
@@ -73,94 +71,59 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
       stress(factors, ground, theta, values);
       takeUp(rootSink, roots, factors, forcing.transpirationCm3PerH);
       evaporate(evaporation, theta, forcing.evaporationCm3PerH);
-      for (let c = 0; c < cells; c++) sink[c] = rootSink[c];
+      sink.set(rootSink);
       for (let j = 0; j < lanes; j++) sink[j] += evaporation[j];
-      faceFlowsInto(flows, ground, values, byHead);
-      for (let j = 0; j < lanes; j++) {
-        surface.capacity[j] =
-          laneAreaCm2[j] *
-          (ground.kSatCmPerH[j] + (2 * (potentialSaturated[j] - values.matricFluxCm2PerH[j])) / thicknessCm[0]);
-        surface.intake[j] = 0;
-      }
-      offerWater(surface, lines, forcing.emitterCm3PerH, forcing.rainCm3PerH);
-      let runoff = spread(surface, innerEdge);
-      const steadyStepH = stepLength(flows, values, surface.intake, sink);
-      let dtH = steadyStepH > shortestStepH ? steadyStepH : shortestStepH;
-      if (dtH > longestStepH) dtH = longestStepH;
+      let runoff = offerSurface(forcing);
+      const allowedH = flowsAndStep(flows, ground, faces, values, byHead, surface.intake, sink, thetaChange);
+      let dtH = allowedH > longestStepH ? longestStepH : allowedH > shortestStepH ? allowedH : shortestStepH;
       const leftH = untilH - state.timeH;
       if (dtH >= leftH * (1 - 1e-9)) dtH = leftH;
 
-      limitFlows(limited, flows, ground, volumes, theta, dtH);
-      const held = limitOutflow(limited, ground, theta, sink, dtH, kept);
-      limitInflow(limited, ground, theta, sink, dtH, room);
-      let tooMuch = false;
-      for (let j = 0; j < lanes; j++) {
-        if (surface.intake[j] > room[j]) tooMuch = true;
-        if (surface.capacity[j] > room[j]) surface.capacity[j] = room[j];
-      }
-      if (tooMuch) {
-        surface.intake.fill(0);
-        offerWater(surface, lines, forcing.emitterCm3PerH, forcing.rainCm3PerH);
-        runoff = spread(surface, innerEdge);
-      }
-      update(theta, dtH);
+      const held = limitFlows(limited, flows, ground, faces, theta, sink, kept, dtH);
+      fillFromBelow(limited, ground, faces, theta, sink, room, dtH);
+      if (exceedsRoom()) runoff = spreadAgain(forcing);
+      fillTop(limited, ground, faces, theta, sink, surface.intake, dtH);
       runoff += moveOverfill(theta, ground, fluxes.downwardCm3) / dtH;
       addUp(fluxes, forcing, runoff, dtH, held);
       state.timeH = dtH === leftH ? untilH : state.timeH + dtH;
     }
   }
 
-  /** Longest step that keeps theta changes small and, in wet cells that lose water, K from falling by more than itself. */
-  function stepLength(raw: FaceFlows, now: CellValues, intake: Float64Array, sinkCm3PerH: Float64Array): number {
-    const { gravityDown, matricDown, matricSide, headSide } = raw;
-    const { conductivityCmPerH, conductivitySlopeCmPerH } = now;
-    const { kSatCmPerH } = ground;
-    let fastest = 1e-12;
-    let step = longestStepH;
-    for (let i = 0; i < layers; i++) {
-      let fromInside = 0;
-      for (let j = 0; j < lanes; j++) {
-        const c = i * lanes + j;
-        const toOutside = matricSide[c] + headSide[c];
-        let net = fromInside - toOutside - gravityDown[c] - matricDown[c] - sinkCm3PerH[c];
-        fromInside = toOutside;
-        net += i > 0 ? gravityDown[c - lanes] + matricDown[c - lanes] : intake[j];
-        const rate = net * perVolume[c];
-        const pace = rate < 0 ? -rate : rate;
-        if (pace > fastest) fastest = pace;
-        if (rate < 0 && conductivityCmPerH[c] > wetShareOfKSat * kSatCmPerH[c]) {
-          const fall = conductivityCmPerH[c] / (conductivitySlopeCmPerH[c] * pace);
-          if (fall < step) step = fall;
-        }
-      }
+  /** Lets each lane take what its top cell draws at a surface head of zero; returns run-off, cm3/h. */
+  function offerSurface(forcing: Forcing): number {
+    const { capacity, intake } = surface;
+    const perHalf = 2 / thicknessCm[0];
+    for (let j = 0; j < lanes; j++) {
+      const drawn = (potentialSaturated[j] - values.matricFluxCm2PerH[j]) * perHalf;
+      capacity[j] = laneAreaCm2[j] * (ground.kSatCmPerH[j] + drawn);
+      intake[j] = 0;
     }
-    const byTheta = thetaChange / fastest;
-    return byTheta < step ? byTheta : step;
+    offerWater(surface, lines, forcing.emitterCm3PerH, forcing.rainCm3PerH);
+    return spread(surface, innerEdge);
   }
 
-  function update(theta: Float64Array, dtH: number): void {
-    const { down, side } = limited;
-    const { intake } = surface;
-    for (let i = 0; i < layers; i++) {
-      let fromInside = 0;
-      for (let j = 0; j < lanes; j++) {
-        const c = i * lanes + j;
-        const fromAbove = i > 0 ? down[c - lanes] : intake[j];
-        theta[c] += (fromAbove + fromInside - down[c] - side[c] - sink[c]) * dtH * perVolume[c];
-        fromInside = side[c];
-      }
+  function exceedsRoom(): boolean {
+    for (let j = 0; j < lanes; j++) if (surface.intake[j] > room[j]) return true;
+    return false;
+  }
+
+  /** Spreads the water anew once it is known what room the top cells have left in this step. */
+  function spreadAgain(forcing: Forcing): number {
+    for (let j = 0; j < lanes; j++) {
+      if (surface.capacity[j] > room[j]) surface.capacity[j] = room[j];
+      surface.intake[j] = 0;
     }
+    offerWater(surface, lines, forcing.emitterCm3PerH, forcing.rainCm3PerH);
+    return spread(surface, innerEdge);
   }
 
   function addUp(fluxes: WaterFluxes, forcing: Forcing, runoff: number, dtH: number, held: boolean): void {
     const { downwardCm3, uptakeCm3, airlessH, thirstyH, airlessSeverityH, thirstySeverityH, pondedH } = fluxes;
-    const { state: cellState, air: airFactor, thirst: thirstFactor } = factors;
+    const { state: cellState, air, thirst } = factors;
     const { down } = limited;
     const { intake, capacity } = surface;
     const { rainCm3PerH } = forcing;
     let transpired = 0;
-    let evaporated = 0;
-    let rain = 0;
     for (let c = 0; c < cells; c++) {
       const taken = held ? rootSink[c] * kept[c] * dtH : rootSink[c] * dtH;
       uptakeCm3[c] += taken;
@@ -168,18 +131,20 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
       const what = cellState[c];
       if (what === 2) {
         airlessH[c] += dtH;
-        airlessSeverityH[c] += dtH * (1 - airFactor[c]);
+        airlessSeverityH[c] += dtH * (1 - air[c]);
       } else if (what === 1) {
         thirstyH[c] += dtH;
-        thirstySeverityH[c] += dtH * (1 - thirstFactor[c]);
+        thirstySeverityH[c] += dtH * (1 - thirst[c]);
       }
     }
+    let through = 0;
     for (let i = 0; i < layers; i++) {
-      let sum = 0;
-      for (let j = 0; j < lanes; j++) sum += down[i * lanes + j];
-      downwardCm3[i] += sum * dtH;
-      if (i === layers - 1) fluxes.bottomCm3 += sum * dtH;
+      through = 0;
+      for (let j = 0; j < lanes; j++) through += down[i * lanes + j];
+      downwardCm3[i] += through * dtH;
     }
+    let evaporated = 0;
+    let rain = 0;
     for (let j = 0; j < lanes; j++) {
       rain += rainCm3PerH[j];
       evaporated += held ? evaporation[j] * kept[j] : evaporation[j];
@@ -190,6 +155,7 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
     fluxes.emitterCm3 += forcing.emitterCm3PerH * dtH;
     fluxes.rainCm3 += rain * dtH;
     fluxes.runoffCm3 += runoff * dtH;
+    fluxes.bottomCm3 += through * dtH;
     fluxes.subSteps += 1;
   }
 
