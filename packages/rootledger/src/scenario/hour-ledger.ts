@@ -1,11 +1,19 @@
 import { cm3PerL, mmPerCm } from "../units.js";
-import type { Progress } from "./simulation.js";
 import { sunShareOf } from "./demand.js";
+import type { Progress } from "./simulation.js";
 import { storageCm3 } from "./tree-run.js";
 
-/** Sums since the start, by tree: `book[tree * ledgerSize + place]`, cm3. */
-export const ledgerSize = 6;
-export const ledgerPlaces = { emitter: 0, rain: 1, transpiration: 2, evaporation: 3, runoff: 4, bottom: 5 } as const;
+/** Sums since the start, by tree: `book[tree * ledgerSize + place]`, cm3; the last counts the engine's sub-steps. */
+export const ledgerSize = 7;
+export const ledgerPlaces = {
+  emitter: 0,
+  rain: 1,
+  transpiration: 2,
+  evaporation: 3,
+  runoff: 4,
+  bottom: 5,
+  subSteps: 6,
+} as const;
 
 /**
  * Books one simulated hour of one tree into the ledger, the hour table and the day table. Returns false if a state is not
@@ -85,6 +93,7 @@ export function bookHour(now: Progress, t: number): boolean {
   book[at + ledgerPlaces.evaporation] += fluxes.evaporationCm3;
   book[at + ledgerPlaces.runoff] += fluxes.runoffCm3;
   book[at + ledgerPlaces.bottom] += fluxes.bottomCm3;
+  book[at + ledgerPlaces.subSteps] += fluxes.subSteps;
 
   const { fromHour, hours } = now.cellWindow;
   if (t === now.meanTree && hour >= fromHour && hour < fromHour + hours) {

@@ -26,6 +26,7 @@ export function resultOf(now: Progress, running: boolean): Result {
     section,
     window,
     settling: now.settling,
+    subSteps: subStepsOf(now),
     valveH: now.valveH,
     days: now.days.table,
     hours: now.hours.table,
@@ -36,6 +37,12 @@ export function resultOf(now: Progress, running: boolean): Result {
     ledger,
     notes: notesOf(now),
   };
+}
+
+function subStepsOf(now: Progress): number {
+  let sum = 0;
+  for (let t = 0; t < now.trees.length; t++) sum += now.ledger[t * ledgerSize + ledgerPlaces.subSteps];
+  return sum;
 }
 
 /** From `[tree * cells + cell]` to `[cell * trees + tree]`. */

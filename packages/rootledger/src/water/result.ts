@@ -97,6 +97,8 @@ export interface Result {
     readonly cycles: number;
     readonly changeFraction: number;
   };
+  /** Steps that the engine took, all trees together, without those of the settling; each one updates every cell. */
+  readonly subSteps: number;
   /** Openings and closings of the valve, hours since the season's start: on, off, on, off ... */
   readonly valveH: Float64Array;
   readonly days: Table;
