@@ -1,10 +1,9 @@
 // Writes the invented weather of the invented station "Valle Almagra" (see WEATHER.md beside it) to standard output:
 //   node data/demo/make-weather.mjs > data/demo/weather.csv
 // Nothing here is measured. Every number is a choice that makes a plausible dry summer at about 33 degrees south.
-import { createRequire } from "node:module";
+import seedrandom from "seedrandom";
 
-const require = createRequire(new URL("../../packages/rootledger/package.json", import.meta.url));
-const random = require("seedrandom").alea("valle-almagra:2025");
+const random = seedrandom.alea("valle-almagra:2025");
 
 const days = 210;
 const firstDay = Date.UTC(2025, 9, 1);
