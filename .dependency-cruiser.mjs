@@ -44,7 +44,7 @@ const registryOwners = Object.entries(owners).map(([name, part]) => ({
 const publicNames = `${library}/(index|units|[a-z]+/index)\\.ts$`;
 
 /** @type {import("dependency-cruiser").IForbiddenRuleType[]} */
-export const rules = [
+const rules = [
   ...betweenParts,
   ...registryOwners,
   {

@@ -2,8 +2,7 @@ import { mkdirSync, mkdtempSync, readdirSync, rmSync, symlinkSync, writeFileSync
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { afterEach, expect, test } from "vitest";
-import { rules } from "../../.dependency-cruiser.mjs";
-import { breaches, cruiseTree, root, sources } from "./cruise-tree.js";
+import { breaches, cruiseTree, root, ruleNames, sources } from "./cruise-tree.js";
 import { lawful, planted } from "./planted-breaches.js";
 
 const folders: string[] = [];
@@ -30,7 +29,9 @@ test("a planted breach of each rule is caught by that rule", async () => {
   const found = new Set(breaches(await cruiseTree(plant(planted))));
   expect(planted.map(({ file, rule }) => `${file}: ${rule}`).filter((breach) => !found.has(breach))).toEqual([]);
   const tried = new Set(planted.map(({ rule }) => rule));
-  expect(rules.map(({ name }) => name).filter((name) => !tried.has(name))).toEqual([]);
+  const names = await ruleNames();
+  expect(names.length).toBeGreaterThan(20);
+  expect(names.filter((name) => !tried.has(name))).toEqual([]);
 });
 
 function sourceFiles(folder: string): string[] {
