@@ -147,6 +147,29 @@ describe("other answers", () => {
     expect(await run("--version")).toEqual({ code: 0, stdout: `${version}\n`, stderr: "" });
   });
 
+  it("four programmes still fit in 100 columns", async () => {
+    const file = demoJson("comparison");
+    file.season.days = 4;
+    file.start = { kind: "same-state" };
+    file.soils.length = 1;
+    file.programmes.push({
+      name: "twice a day",
+      runs: [
+        { start: "05:00", everyDays: 1, minutes: 90 },
+        { start: "15:00", everyDays: 1, minutes: 90 },
+      ],
+    });
+    const { io, written } = memoryIo({
+      "/b/c.json": JSON.stringify(file),
+      "/b/weather.csv": dataText("demo/weather.csv"),
+    });
+    expect(await main(["compare", "/b/c.json"], io)).toBe(0);
+    expect(widest(written.stdout)).toBeLessThanOrEqual(100);
+    expect(written.stdout).toMatch(/\n +A +B +C +D +A +B +C +D\n/);
+    expect(written.stdout).toMatch(/DOES NOT HOLD: same water/);
+    expect(written.stdout).toMatch(/DOES NOT HOLD: one question at a time/);
+  });
+
   it("a long job says that it is still computing, on stderr only", async () => {
     let nowMs = 0;
     const file = demoJson("scenario");

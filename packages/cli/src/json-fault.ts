@@ -25,8 +25,8 @@ export function jsonFaultAt(text: string): number | undefined {
     const character = text[at] ?? "";
     const inside = open.at(-1);
     const token = matchAt(scalar);
-    const wantsKey = next === "key" || next === "first key";
-    const wantsValue = next === "value" || next === "first value";
+    const wantsKey: boolean = next === "key" || next === "first key";
+    const wantsValue: boolean = next === "value" || next === "first value";
     if (token !== "" && (wantsValue || (wantsKey && character === '"'))) {
       at += token.length;
       next = wantsKey ? "colon" : "after";

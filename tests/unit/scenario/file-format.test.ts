@@ -44,10 +44,10 @@ describe("JSON Schema", () => {
 });
 
 describe("migration between formats", () => {
-  const steps = new Map([
-    [1, (file: Readonly<Record<string, unknown>>) => ({ ...file, format: 2, title: file.name })],
-    [2, (file: Readonly<Record<string, unknown>>) => ({ ...file, format: 3, done: true })],
-  ]);
+  const steps = {
+    1: (file: Readonly<Record<string, unknown>>) => ({ ...file, format: 2, title: file.name }),
+    2: (file: Readonly<Record<string, unknown>>) => ({ ...file, format: 3, done: true }),
+  };
 
   it("goes step by step and leaves the given file alone", () => {
     const file = Object.freeze({ format: 1, name: "block" });

@@ -1,5 +1,5 @@
 /** Width that every table and text keeps to, characters. */
-export const pageWidth = 100;
+const pageWidth = 100;
 
 const narrowest = 6;
 const between = "  ";

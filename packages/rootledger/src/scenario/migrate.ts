@@ -1,13 +1,13 @@
 import { type Fault, fault } from "./faults.js";
 
 /** The format that this version writes and reads without change. */
-export const currentFormat = 1;
+const currentFormat = 1;
 
 /** Turns a file of one format into the next; pure, and total on files that the older version accepted. */
 export type Migration = (file: Readonly<Record<string, unknown>>) => Record<string, unknown>;
 
 /** By the format it starts from. Format 1 is the first, so there is nothing to migrate yet. */
-const migrations: ReadonlyMap<number, Migration> = new Map();
+const migrations: Readonly<Record<number, Migration>> = {};
 
 /**
  * A file carried to the current format, step by step. A file without a readable format is passed on as it is: the schema
@@ -17,7 +17,7 @@ const migrations: ReadonlyMap<number, Migration> = new Map();
  */
 export function migrated(
   file: unknown,
-  steps: ReadonlyMap<number, Migration> = migrations,
+  steps: Readonly<Record<number, Migration>> = migrations,
   target: number = currentFormat,
 ): { readonly ok: true; readonly file: unknown } | { readonly ok: false; readonly fault: Fault } {
   if (typeof file !== "object" || file === null || !("format" in file) || !Number.isInteger(file.format)) {
@@ -26,9 +26,9 @@ export function migrated(
   let now: Record<string, unknown> = { ...file };
   let format = Number(file.format);
   while (format !== target) {
-    const step = steps.get(format);
+    const step = Object.hasOwn(steps, format) ? steps[format] : undefined;
     if (step === undefined || format > target) {
-      const known = [...steps.keys(), target].join(", ");
+      const known = [...Object.keys(steps), target].join(", ");
       return { ok: false, fault: fault("unknown-format", "format", file.format, { known }) };
     }
     now = step(now);

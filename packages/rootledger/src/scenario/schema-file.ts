@@ -67,7 +67,7 @@ export const weatherSchema: z.ZodType<WeatherFile> = z.strictObject({
   ),
 });
 
-export const startSchema: z.ZodType<StartFile> = z.strictObject({
+const startSchema: z.ZodType<StartFile> = z.strictObject({
   tensionKPa: orDefault(positive(1500, "Tension of the whole profile at the start, kPa."), defaults.startTensionKPa),
   kind: orDefault<Start["kind"]>(
     z

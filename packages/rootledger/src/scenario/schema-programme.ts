@@ -20,7 +20,7 @@ export interface ProgrammeFile {
 
 const oneAmount = [{ required: ["minutes"] }, { required: ["litresPerTree"] }];
 
-export const runSchema: z.ZodType<RunFile> = z
+const runSchema: z.ZodType<RunFile> = z
   .strictObject({
     start: z.iso.time({ precision: -1 }).describe("Clock time of the first opening, HH:MM, local standard time."),
     everyDays: whole(1, 365, "Days from one run to the next."),

@@ -35,7 +35,7 @@ const vanGenuchtenSchema = z.strictObject({
 /** Exactly one of the two ways to say what a horizon is made of; `parseScenario` reports it, the JSON Schema shows it. */
 const oneMaterial = [{ required: ["texture"] }, { required: ["vanGenuchten"] }];
 
-export const horizonSchema: z.ZodType<HorizonFile> = z
+const horizonSchema: z.ZodType<HorizonFile> = z
   .strictObject({
     toCm: positive(500, "Depth of the lower end of the horizon, cm."),
     texture: z
