@@ -27,7 +27,11 @@ const physicalDay = fc
     solarMJPerM2: orMissing(within(0, 45)),
     sunshineH: orMissing(within(0, 24)),
     rainMm: within(0, 400),
-    humidity: fc.constantFrom("both", "highest", "none"),
+    panMm: orMissing(within(0, 30)),
+    rhMeanPct: within(1.5, 100),
+    // Sensors give a dew point above the air now and then.
+    dewPointC: within(-80, 39),
+    humidity: fc.constantFrom("both", "highest", "mean", "dew point", "none"),
   })
   .map((day): Partial<Record<WeatherColumn, number>> => {
     const rhMaxPct = day.rhLow + day.rhRange < 100 ? day.rhLow + day.rhRange : 100;
@@ -35,11 +39,14 @@ const physicalDay = fc
       tMinC: day.low,
       tMaxC: day.low + day.range,
       rhMinPct: day.humidity === "both" ? day.rhLow : Number.NaN,
-      rhMaxPct: day.humidity === "none" ? Number.NaN : rhMaxPct,
+      rhMaxPct: day.humidity === "both" || day.humidity === "highest" ? rhMaxPct : Number.NaN,
+      rhMeanPct: day.humidity === "mean" ? day.rhMeanPct : Number.NaN,
+      dewPointC: day.humidity === "dew point" ? day.dewPointC : Number.NaN,
       windMPerS: day.windMPerS,
       solarMJPerM2: day.solarMJPerM2,
       sunshineH: day.sunshineH,
       rainMm: day.rainMm,
+      panMm: day.panMm,
     };
   });
 
