@@ -15,7 +15,7 @@ export default defineConfig({
         ssr: { resolve: { conditions } },
         test: {
           name: "node",
-          include: ["{unit,laws,published,accuracy,cli,package,imports}/**/*.test.ts"],
+          include: ["{unit,laws,published,accuracy,cli,package,imports,bench}/**/*.test.ts"],
           testTimeout: 60_000,
           hookTimeout: 180_000,
         },
