@@ -1,7 +1,14 @@
+import type { WaterSetup } from "../water/bucket.js";
+import type { WaterEngine } from "../water/engine.js";
 import type { TreeName } from "../water/result.js";
+
+/** Makes the engine that moves the water; both engines answer the same scenario with the same kind of result. */
+export type EngineMaker = (setup: WaterSetup) => WaterEngine;
 
 /** How a scenario is run; nothing here changes what is simulated. */
 export interface SimulateOptions {
+  /** Default `bucketEngine`. `refinedRichardsEngine` is the referee: finer cells, implicit steps, much slower. */
+  readonly engine?: EngineMaker;
   /** Default: the mean tree alone. */
   readonly trees?: readonly TreeName[];
   /** Least number of lanes across half a row; default 8. */

@@ -19,7 +19,7 @@ export function resultOf(now: Progress, running: boolean): Result {
     scenarioName: scenario.name,
     soilName: scenario.soil.name,
     programmeName: scenario.programme.name,
-    engine: "bucket",
+    engine: now.engineName,
     status: running ? { kind: "stopped", hour: now.hour, by: "still running" } : now.status,
     startDate: scenario.season.startDate,
     trees: now.treeNames,

@@ -20,6 +20,7 @@ export interface Progress {
   readonly scenario: Scenario;
   readonly prepared: Prepared;
   readonly demand: Demand;
+  readonly engineName: WaterEngine["name"];
   readonly valveH: Float64Array;
   readonly treeNames: readonly TreeName[];
   readonly trees: readonly TreeRun[];
@@ -81,7 +82,8 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
   const endH = scenario.season.days * 24;
   const timeline = timelineOf(valveH, forcingBreaks(demand), endH);
   const { ground, lines, roots, limits } = prepared;
-  const engine: WaterEngine = bucketEngine({
+  const makeEngine = options.engine ?? bucketEngine;
+  const engine: WaterEngine = makeEngine({
     ground,
     lines,
     roots,
@@ -100,6 +102,7 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
     scenario,
     prepared,
     demand,
+    engineName: engine.name,
     valveH,
     treeNames,
     trees,
