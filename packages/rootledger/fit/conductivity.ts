@@ -6,6 +6,7 @@ import type { Texture } from "../src/ground/texture.js";
 import type { VanGenuchtenRetention } from "../src/ground/van-genuchten-retention.js";
 import { tensionFromHead } from "../src/units.js";
 import { columnCm, drainedTensionKPa, drainHours, rootMatCm } from "./facts.js";
+import { falsePosition } from "./false-position.js";
 import { rounded } from "./retention.js";
 
 /**
@@ -30,13 +31,10 @@ export function fitConductivity(
   kSatCmPerH: number,
   exponent: number,
 ): GardnerConductivity {
-  let low = Math.log(1);
-  let high = Math.log(200);
-  while (high - low > 1e-6) {
-    const middle = (low + high) / 2;
-    const curve = gardnerCurve({ ...retention, kSatCmPerH, halfHeadCm: Math.exp(middle), exponent }, "trial", "fit");
-    if (drainedTension(curve) < drainedTensionKPa) low = middle;
-    else high = middle;
-  }
-  return { kSatCmPerH, halfHeadCm: rounded(Math.exp((low + high) / 2)), exponent };
+  const excessKPa = (logHalfHead: number): number =>
+    drainedTension(
+      gardnerCurve({ ...retention, kSatCmPerH, halfHeadCm: Math.exp(logHalfHead), exponent }, "trial", "fit"),
+    ) - drainedTensionKPa;
+  const logHalfHead = falsePosition(excessKPa, Math.log(5), Math.log(60));
+  return { kSatCmPerH, halfHeadCm: rounded(Math.exp(logHalfHead)), exponent };
 }

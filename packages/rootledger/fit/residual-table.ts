@@ -10,8 +10,14 @@ const curveOf = ({ textureClass, parameters }: FittedClass): SoilCurve => gardne
 
 const at = (curve: SoilCurve, kPa: number): number => curve.thetaAt(-kPa * cmPerKPa);
 
-const table = (head: readonly string[], rows: readonly (readonly string[])[]): string =>
-  [head, head.map((_, i) => (i === 0 ? "---" : "---:")), ...rows].map((cells) => `| ${cells.join(" | ")} |`).join("\n");
+/** A Markdown table with its columns lined up, the first to the left and the others to the right. */
+function table(head: readonly string[], rows: readonly (readonly string[])[]): string {
+  const widths = head.map((name, i) => Math.max(name.length, ...rows.map((row) => row[i].length)));
+  const line = (cells: readonly string[]): string =>
+    `| ${cells.map((cell, i) => (i === 0 ? cell.padEnd(widths[i]) : cell.padStart(widths[i]))).join(" | ")} |`;
+  const rule = widths.map((width, i) => (i === 0 ? "-".repeat(width) : `${"-".repeat(width - 1)}:`));
+  return [head, rule, ...rows].map(line).join("\n");
+}
 
 /** Below this tension, with less air than this, the project calls a root airless. */
 const airReturnKPa = 5;
@@ -95,6 +101,7 @@ export function residualTable(classes: readonly FittedClass[]): string {
 Written by \`fit/main.ts\`; sources are beside the facts in \`fit/facts.ts\`. Every entry "ours / target".
 
 ## Water held, mm per m of soil
+
 A star marks a target that no source prints and that was interpolated over texture (rule in \`fit/targets.ts\`).
 Accepted: 8-20, 8-60 and 8-1500 kPa within 35 %.
 
@@ -105,6 +112,7 @@ ${heldTable(classes)}
 ${waterTable(classes)}
 
 ## Flow
+
 A star marks a range given to the class from its neighbours. The drain: covered column of ${columnCm} cm from saturation, unit
 gradient below, ${drainHours} h; mean tension of the upper ${rootMatCm} cm. Accepted: 5-15 kPa, and kSat inside its range.
 "Airless" is air-filled porosity below ${airLimit} and tension below ${airReturnKPa} kPa.

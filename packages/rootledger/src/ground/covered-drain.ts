@@ -1,3 +1,4 @@
+import { bisect } from "../numeric/bisect.js";
 import { solveTridiagonal } from "../numeric/tridiagonal.js";
 import type { SoilCurve } from "./curve.js";
 
@@ -18,8 +19,14 @@ export interface DrainedColumn {
   readonly residualCm: number;
 }
 
-/** Start of the drain: saturated to four digits, yet with a slope the solver can use. */
+/** Start of the drain: saturated, yet at the edge of giving water, so that the solver has a slope to follow. */
 const startHeadCm = -0.1;
+const startLossFraction = 1e-5;
+/**
+ * Water stored per cm of head besides the pores, 1/cm: so little (100 cm, 0.00001) that it only keeps the equations
+ * solvable where soil stays saturated under suction or below perched water.
+ */
+const elasticStorePerCm = 1e-7;
 /** Water a cell may be out of balance in one step, cm. */
 const balanceCm = 1e-9;
 
@@ -70,12 +77,25 @@ function cellCurves(layers: readonly DrainLayer[], cellCm: number): SoilCurve[] 
   return curves;
 }
 
+const storedAt = (curve: SoilCurve, headCm: number): number => curve.thetaAt(headCm) + elasticStorePerCm * headCm;
+
+/** Where a curve has lost a trace of its water: past an air entry, or -0.1 cm where air enters at once. */
+function startHead(curve: SoilCurve): number {
+  const pores = curve.thetaSaturated - curve.thetaResidual;
+  const lost = (logSuction: number): number =>
+    curve.thetaSaturated - curve.thetaAt(-Math.exp(logSuction)) - startLossFraction * pores;
+  const atOnce = Math.log(-startHeadCm);
+  return lost(atOnce) >= 0 ? startHeadCm : -Math.exp(bisect(lost, atOnce, Math.log(1e6)));
+}
+
 class Column {
   readonly #curves: readonly SoilCurve[];
   readonly #cellCm: number;
   readonly #head: Float64Array;
-  readonly #theta: Float64Array;
+  readonly #store: Float64Array;
   readonly #trial: Float64Array;
+  readonly #from: Float64Array;
+  readonly #change: Float64Array;
   readonly #k: Float64Array;
   readonly #dk: Float64Array;
   readonly #lower: Float64Array;
@@ -89,9 +109,11 @@ class Column {
     const count = curves.length;
     this.#curves = curves;
     this.#cellCm = cellCm;
-    this.#head = new Float64Array(count).fill(startHeadCm);
-    this.#theta = Float64Array.from(curves, (curve) => curve.thetaAt(startHeadCm));
+    this.#head = Float64Array.from(curves, startHead);
+    this.#store = Float64Array.from(curves, (curve, i) => storedAt(curve, this.#head[i]));
     this.#trial = new Float64Array(count);
+    this.#from = new Float64Array(count);
+    this.#change = new Float64Array(count);
     this.#k = new Float64Array(count);
     this.#dk = new Float64Array(count);
     this.#lower = new Float64Array(count);
@@ -105,22 +127,23 @@ class Column {
   advance(dtH: number): number {
     const count = this.#head.length;
     this.#trial.set(this.#head);
+    let worst = this.#assemble(dtH);
     for (let round = 1; round <= 14; round++) {
-      const worst = this.#assemble(dtH);
+      solveTridiagonal(this.#lower, this.#diagonal, this.#upper, this.#right);
+      this.#change.set(this.#right);
+      this.#from.set(this.#trial);
+      const before = worst;
+      for (let share = 1; share > 0.02; share /= 2) {
+        for (let i = 0; i < count; i++) this.#trial[i] = this.#from[i] + share * this.#change[i];
+        worst = this.#assemble(dtH);
+        if (worst < before) break;
+      }
+      if (!(worst < before)) return -1;
       if (worst < balanceCm) {
         this.#drainedCm += this.#k[count - 1] * dtH;
         this.#head.set(this.#trial);
-        for (let i = 0; i < count; i++) {
-          this.#theta[i] = this.#curves[i].thetaAt(this.#head[i]);
-        }
+        for (let i = 0; i < count; i++) this.#store[i] = storedAt(this.#curves[i], this.#head[i]);
         return round;
-      }
-      solveTridiagonal(this.#lower, this.#diagonal, this.#upper, this.#right);
-      for (let i = 0; i < count; i++) {
-        const next = this.#trial[i] + this.#right[i];
-        if (!Number.isFinite(next)) return -1;
-        // Free drainage without supply never wets above the start, so an overshoot is a bad guess, not water.
-        this.#trial[i] = next > startHeadCm ? (this.#trial[i] + startHeadCm) / 2 : next;
       }
     }
     return -1;
@@ -138,8 +161,8 @@ class Column {
       this.#dk[i] = (curve.conductivityAt(h + reach) - curve.conductivityAt(h - reach)) / (2 * reach);
       this.#lower[i] = 0;
       this.#upper[i] = 0;
-      this.#diagonal[i] = curve.capacityAt(h) * dz;
-      this.#right[i] = -(curve.thetaAt(h) - this.#theta[i]) * dz;
+      this.#diagonal[i] = (curve.capacityAt(h) + elasticStorePerCm) * dz;
+      this.#right[i] = -(storedAt(curve, h) - this.#store[i]) * dz;
     }
     for (let i = 0; i + 1 < count; i++) {
       const gradient = (this.#trial[i] - this.#trial[i + 1]) / dz + 1;
@@ -167,7 +190,7 @@ class Column {
 
   #storageCm(): number {
     let sum = 0;
-    for (const theta of this.#theta) sum += theta * this.#cellCm;
+    for (const store of this.#store) sum += store * this.#cellCm;
     return sum;
   }
 
@@ -176,7 +199,7 @@ class Column {
       cellCm: this.#cellCm,
       depthCm: Float64Array.from(this.#head, (_, i) => (i + 0.5) * this.#cellCm),
       headCm: this.#head.slice(),
-      theta: this.#theta.slice(),
+      theta: Float64Array.from(this.#head, (h, i) => this.#curves[i].thetaAt(h)),
       drainedCm: this.#drainedCm,
       residualCm: this.#startCm - this.#storageCm() - this.#drainedCm,
     };

@@ -34,7 +34,7 @@ export const defaultClasses: Readonly<Record<TextureClass, GardnerCurveParameter
     alphaPerCm: 0.1286,
     n: 1.438,
     kSatCmPerH: 2.8,
-    halfHeadCm: 17.5,
+    halfHeadCm: 17.51,
     exponent: 3.271,
   },
   loam: {
@@ -106,7 +106,7 @@ export const defaultClasses: Readonly<Record<TextureClass, GardnerCurveParameter
     alphaPerCm: 0.07108,
     n: 1.115,
     kSatCmPerH: 0.37,
-    halfHeadCm: 21.93,
+    halfHeadCm: 21.94,
     exponent: 2.068,
   },
   clay: {

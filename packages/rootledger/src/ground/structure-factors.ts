@@ -15,7 +15,7 @@ const densityFactors: Readonly<Record<Structure, number>> = {
 
 /**
  * What a structure word does in a texture: ratio of the pores wetter than 33 kPa and of kSat, with the word's density
- * and without. Over the twelve classes: tight pores x 0.46-0.88 and kSat x 0.10-0.68, crumbly x 1.12-1.54 and x 1.4-3.6.
+ * and without. Over the twelve classes: tight pores x 0.46-0.88 and kSat x 0.10-0.68, crumbly x 1.12-1.54 and x 1.41-3.55.
  * @throws RangeError as `saxtonRawls`. @example structureFactors({ sandFraction: 0.4, clayFraction: 0.2 }, "crumbly")
  */
 export function structureFactors(
