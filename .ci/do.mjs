@@ -14,6 +14,7 @@ import { runStep } from "./step.mjs";
 const root = fileURLToPath(new URL("..", import.meta.url));
 const [task, ...flags] = process.argv.slice(2);
 const tasks = { start, test, check };
+const attwOutput = ["--format", "table-flipped", "--no-emoji", "--no-summary"];
 const sources = ["packages/rootledger/src", "packages/cli/src", "playground/src"];
 
 const [major, minor] = process.versions.node.split(".").map(Number);
@@ -60,7 +61,7 @@ async function runChecks() {
     ["dead exports", "knip", ["--config", ".knip.json"]],
     ["package rootledger", "publint", ["packages/rootledger", "--strict", "--pack", "npm"]],
     ["package @rootledger/cli", "publint", ["packages/cli", "--strict", "--pack", "npm"]],
-    ["types of rootledger", "attw", ["--pack", "packages/rootledger", "--profile", "esm-only"]],
+    ["types of rootledger", "attw", ["--pack", "packages/rootledger", "--profile", "esm-only", ...attwOutput]],
   ];
   for (const [name, tool, args] of checks) {
     const { ok, output } = await step(name, join(root, "node_modules/.bin", tool), args);
