@@ -81,3 +81,12 @@ export const bubblingSuctionCm: Readonly<Record<TextureClass, number>> = {
   "silty clay": 34.19,
   clay: 37.3,
 };
+
+/** Available water, mm per m: INIA Coquimbo (2000), irrigation booklet (seen); not used by the fit. */
+export const iniaAvailable: Readonly<Partial<Record<TextureClass, number>>> = {
+  sand: 80,
+  "sandy loam": 120,
+  loam: 170,
+  "clay loam": 190,
+  clay: 230,
+};
