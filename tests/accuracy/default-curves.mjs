@@ -8,20 +8,63 @@ import { refinedRichardsEngine } from "rootledger/water";
 
 const days = 14;
 const file = process.argv[2] ?? new URL("cases/default-curves.json", import.meta.url);
-const kept = ["transpiration-ratio", "thirsty", "airless", "thirsty-severity", "airless-severity", "below-roots", "evaporation", "runoff", "window-low-point", "storage-change", "applied"];
+const kept = [
+  "transpiration-ratio",
+  "thirsty",
+  "airless",
+  "thirsty-severity",
+  "airless-severity",
+  "below-roots",
+  "evaporation",
+  "runoff",
+  "window-low-point",
+  "storage-change",
+  "applied",
+];
 
-const textures = ["sand", "loamy sand", "sandy loam", "loam", "silt loam", "silt", "sandy clay loam", "clay loam", "silty clay loam", "sandy clay", "silty clay", "clay"];
+const textures = [
+  "sand",
+  "loamy sand",
+  "sandy loam",
+  "loam",
+  "silt loam",
+  "silt",
+  "sandy clay loam",
+  "clay loam",
+  "silty clay loam",
+  "sandy clay",
+  "silty clay",
+  "clay",
+];
 const programmes = {
   weekly: { everyDays: 7, pulses: 1 },
   daily: { everyDays: 1, pulses: 1 },
   "four pulses": { everyDays: 1, pulses: 4 },
 };
-const uniform = (texture, structure = "ordinary") => ({ name: structure === "ordinary" ? texture : `${structure} ${texture}`, horizons: [{ toCm: 100, texture, structure }] });
-const over = (top, below) => ({ name: `${top} over ${below}`, horizons: [{ toCm: 30, texture: top, structure: "ordinary" }, { toCm: 100, texture: below, structure: "ordinary" }] });
-const soils = [...textures.map((t) => uniform(t)), uniform("clay", "crumbly"), uniform("clay", "tight"), uniform("clay loam", "crumbly"), over("sandy loam", "clay"), over("clay loam", "sand")];
+const uniform = (texture, structure = "ordinary") => ({
+  name: structure === "ordinary" ? texture : `${structure} ${texture}`,
+  horizons: [{ toCm: 100, texture, structure }],
+});
+const over = (top, below) => ({
+  name: `${top} over ${below}`,
+  horizons: [
+    { toCm: 30, texture: top, structure: "ordinary" },
+    { toCm: 100, texture: below, structure: "ordinary" },
+  ],
+});
+const soils = [
+  ...textures.map((t) => uniform(t)),
+  uniform("clay", "crumbly"),
+  uniform("clay", "tight"),
+  uniform("clay loam", "crumbly"),
+  over("sandy loam", "clay"),
+  over("clay loam", "sand"),
+];
 const wanted = [];
-for (const soil of soils) for (const programme of Object.keys(programmes)) wanted.push({ soil, programme, flowLPerH: 1.6 });
-for (const texture of ["sand", "loam", "clay loam"]) for (const programme of ["daily", "four pulses"]) wanted.push({ soil: uniform(texture), programme, flowLPerH: 0.8 });
+for (const soil of soils)
+  for (const programme of Object.keys(programmes)) wanted.push({ soil, programme, flowLPerH: 1.6 });
+for (const texture of ["sand", "loam", "clay loam"])
+  for (const programme of ["daily", "four pulses"]) wanted.push({ soil: uniform(texture), programme, flowLPerH: 0.8 });
 
 const done = existsSync(file) ? JSON.parse(readFileSync(file, "utf8")) : { cases: [] };
 const result = {
@@ -65,10 +108,26 @@ function scenarioOf(soil, programme, flowLPerH) {
         lines: { offsetsM: [-0.5, 0.5], emitterSpacingM: 0.4, emitterFlowLPerH: flowLPerH },
       },
       soil,
-      weather: { name: "constant", file: "weather.csv", latitudeDeg: -33, elevationM: 300, windHeightM: 2, et0Method: "given" },
+      weather: {
+        name: "constant",
+        file: "weather.csv",
+        latitudeDeg: -33,
+        elevationM: 300,
+        windHeightM: 2,
+        et0Method: "given",
+      },
       programme: {
         name: programme,
-        runs: [{ start: "06:00", everyDays, firstDay: 0, pulses, ...(pulses > 1 ? { gapMinutes: 60 } : {}), litresPerTree: 133 * everyDays }],
+        runs: [
+          {
+            start: "06:00",
+            everyDays,
+            firstDay: 0,
+            pulses,
+            ...(pulses > 1 ? { gapMinutes: 60 } : {}),
+            litresPerTree: 133 * everyDays,
+          },
+        ],
       },
       start: { kind: "same-state", tensionKPa: 10 },
     },

@@ -77,3 +77,4 @@ export {
   type WaterTranslator,
   waterTranslator,
 } from "./water-translator.js";
+export { withTrappedAir } from "./trapped-air.js";

@@ -1,5 +1,5 @@
-import { defaultSoilCurve } from "../ground/default-curve.js";
 import type { SoilCurve } from "../ground/curve.js";
+import { defaultSoilCurve } from "../ground/default-curve.js";
 import { tabulateSoil } from "../ground/table.js";
 import { vanGenuchtenCurve } from "../ground/van-genuchten.js";
 import { lineLayout } from "../lines/layout.js";
@@ -7,10 +7,10 @@ import { rootDepthShare } from "../tree/root-depth-share.js";
 import { rootLaneShare } from "../tree/root-lane-share.js";
 import { cmPerM, headFromTension } from "../units.js";
 import type { EmitterLines } from "../water/cascade.js";
-import { fillGround, type Ground } from "../water/ground.js";
 import { type Grid, stripGrid } from "../water/grid.js";
+import { fillGround, type Ground } from "../water/ground.js";
+import type { TreeLimits } from "../water/stress.js";
 import { laneEdges, layerEdges } from "../water/strip-edges.js";
-import { type TreeLimits } from "../water/stress.js";
 import type { RootZone } from "../water/uptake.js";
 import type { Horizon, Scenario } from "./scenario.js";
 
@@ -56,7 +56,11 @@ export function groundOf(scenario: Scenario, choice: GridChoice = {}): Prepared 
     rowLengthCm: block.treeSpacingM * cmPerM,
     sides: 2,
   });
-  const ground = fillGround(grid, soil.horizons.map((h) => tabulateSoil(curveOf(h))), materialOf(grid, soil.horizons));
+  const ground = fillGround(
+    grid,
+    soil.horizons.map((h) => tabulateSoil(curveOf(h))),
+    materialOf(grid, soil.horizons),
+  );
   const byLayer = rootDepthShare(grid.layerEdgesCm, depthCm, tree.roots.topShare);
   const byLane = rootLaneShare(grid.laneEdgesCm, layout.lineAtCm, block.treeSpacingM * cmPerM, tree.roots.lateral);
   const share = new Float64Array(grid.cells);

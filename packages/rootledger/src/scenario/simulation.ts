@@ -12,7 +12,7 @@ import type { SimulateOptions } from "./options.js";
 import { dayColumns, hourColumns, type Recorder, recorder } from "./recorder.js";
 import { resultOf } from "./result-of.js";
 import type { Scenario } from "./scenario.js";
-import { settle, type Settling } from "./settle.js";
+import { type Settling, settle } from "./settle.js";
 import { advanceHour, storageCm3, type TreeRun, timelineOf, treeRun } from "./tree-run.js";
 
 /** Everything a run carries from hour to hour. */
@@ -130,7 +130,11 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
       next = advanceHour(trees[t], engine, prepared, demand, timeline, valveH, now.hour, now.place);
       if (!bookHour(now, t)) {
         running = false;
-        now.status = { kind: "failed", hour: now.hour, message: `a state of the ${treeNames[t]} tree is not a finite number` };
+        now.status = {
+          kind: "failed",
+          hour: now.hour,
+          message: `a state of the ${treeNames[t]} tree is not a finite number`,
+        };
         return;
       }
     }
@@ -188,7 +192,9 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
 /** Flow of a tree's emitters over the mean. */
 function flowFactor(name: TreeName, scenario: Scenario): number {
   if (name === "over-fed") {
-    throw new RangeError('simulate requires trees "under-fed" or "mean": got "over-fed", which needs the lines\' drain-out');
+    throw new RangeError(
+      'simulate requires trees "under-fed" or "mean": got "over-fed", which needs the lines\' drain-out',
+    );
   }
   return name === "under-fed" ? scenario.block.lines.lowQuarterUniformityFraction : 1;
 }

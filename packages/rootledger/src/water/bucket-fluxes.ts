@@ -1,3 +1,4 @@
+import { type BottomLaw, bottomFlow } from "./bottom.js";
 import type { HeadTable } from "./boundary.js";
 import { faceConductivity } from "./boundary.js";
 import type { Faces } from "./faces.js";
@@ -33,7 +34,7 @@ const wetShareOfKSat = 0.05;
  * `thetaChange`, and in a wet cell that loses water K may not fall by more than about itself.
  *
  * Same soil on both sides: gravity with the arithmetic mean conductivity, matric part as the difference of matric flux
- * potential over the distance (Kirchhoff). Two soils: mean conductivity times head gradient. Bottom: unit gradient.
+ * potential over the distance (Kirchhoff). Two soils: mean conductivity times head gradient. Bottom: `bottomFlow`.
  *
  * @param intake what enters each lane from the surface, cm3/h
  * @param sink what roots and evaporation take from each cell, cm3/h
@@ -44,6 +45,7 @@ export function flowsAndStep(
   faces: Faces,
   values: CellValues,
   byHead: readonly HeadTable[],
+  bottom: BottomLaw,
   intake: Float64Array,
   sink: Float64Array,
   thetaChange: number,
@@ -63,9 +65,11 @@ export function flowsAndStep(
       const c = i * lanes + j;
       const k = conductivityCmPerH[c];
       const potential = matricFluxCm2PerH[c];
-      let gravity = laneAreaCm2[j] * k;
+      let gravity: number;
       let matric = 0;
-      if (!last) {
+      if (last) {
+        gravity = laneAreaCm2[j] * bottomFlow(bottom, j, k, potential, 0.5 * thicknessCm[i]);
+      } else {
         const below = c + lanes;
         if (material[c] === material[below]) {
           gravity = 0.5 * laneAreaCm2[j] * (k + conductivityCmPerH[below]);

@@ -116,8 +116,8 @@ function limitHeadFlow(flow: number, ground: Ground, theta: Float64Array, c: num
 }
 
 /**
- * From the bottom up: what comes from above may not exceed the room left in the cell plus what leaves it; the rest stays
- * above. Updates theta of every layer but the top one, whose inflow is not known yet; `room` receives what each lane can
+ * From the bottom up: what comes from above (or rises from below the bottom) may not exceed the room left in the cell plus
+ * what leaves it; the rest stays where it came from. Updates theta of every layer but the top one, whose inflow is not known yet; `room` receives what each lane can
  * still take from the surface, cm3/h.
  */
 export function fillFromBelow(
@@ -138,9 +138,15 @@ export function fillFromBelow(
     let fromInside = 0;
     for (let j = 0; j < lanes; j++) {
       const c = i * lanes + j;
-      const net = fromInside - sink[c] - down[c] - side[c];
+      let net = fromInside - sink[c] - down[c] - side[c];
       fromInside = side[c];
-      const able = (thetaSaturated[c] - theta[c]) * volumeCm3[c] * perH - net;
+      let able = (thetaSaturated[c] - theta[c]) * volumeCm3[c] * perH - net;
+      if (able < 0 && i === layers - 1 && down[c] < 0) {
+        const rise = down[c] - able < 0 ? down[c] - able : 0;
+        net += down[c] - rise;
+        able -= down[c] - rise;
+        down[c] = rise;
+      }
       if (i > 0) {
         if (down[c - lanes] > able) down[c - lanes] = able > 0 ? able : 0;
         theta[c] += (net + down[c - lanes]) * dtH * perVolume[c];

@@ -1,3 +1,4 @@
+import { type BottomEdge, bottomLaw } from "./bottom.js";
 import { headTables } from "./boundary.js";
 import { faceFlows, flowsAndStep } from "./bucket-fluxes.js";
 import { fillFromBelow, fillTop, limitedFlows, limitFlows } from "./bucket-limits.js";
@@ -6,7 +7,7 @@ import type { Forcing, WaterEngine, WaterFluxes, WaterState } from "./engine.js"
 import { type EvaporationProcess, soilLimitedEvaporation } from "./evaporation.js";
 import { facesOf } from "./faces.js";
 import { cellValues, type Ground, lookUpInto } from "./ground.js";
-import { moveOverfill } from "./overfill.js";
+import { moveOverfill, moveThroughCracks } from "./overfill.js";
 import type { Stress, StressProcess } from "./stress.js";
 import { type RootZone, type UptakeProcess, uptakeInto } from "./uptake.js";
 
@@ -22,6 +23,10 @@ export interface WaterSetup {
   readonly uptake?: UptakeProcess;
   /** Default `soilLimitedEvaporation(ground)`. */
   readonly evaporation?: EvaporationProcess;
+  /** Default free drainage (unit gradient). */
+  readonly bottom?: BottomEdge;
+  /** Cracks: this share of what enters a lane from the surface goes straight to the layer that holds `toDepthCm`. Default none. */
+  readonly bypass?: { readonly fraction: number; readonly toDepthCm: number };
   /** Largest change of theta in one sub-step, m3/m3; default 0.01. Smaller is slower and closer to the exact answer. */
   readonly thetaChangePerStep?: number;
 }
@@ -44,6 +49,9 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
   const { layers, lanes, cells, laneAreaCm2, thicknessCm } = ground.grid;
   const faces = facesOf(ground.grid);
   const byHead = headTables(ground);
+  const bottom = bottomLaw(setup.bottom ?? { kind: "free-drainage" }, ground);
+  const { bypass } = setup;
+  const crackLayer = bypass ? ground.grid.layerEdgesCm.findIndex((edge) => edge > bypass.toDepthCm) - 1 : -1;
   const values = cellValues(cells);
   const flows = faceFlows(cells);
   const limited = limitedFlows(cells);
@@ -74,7 +82,7 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
       sink.set(rootSink);
       for (let j = 0; j < lanes; j++) sink[j] += evaporation[j];
       let runoff = offerSurface(forcing);
-      const allowedH = flowsAndStep(flows, ground, faces, values, byHead, surface.intake, sink, thetaChange);
+      const allowedH = flowsAndStep(flows, ground, faces, values, byHead, bottom, surface.intake, sink, thetaChange);
       let dtH = allowedH > longestStepH ? longestStepH : allowedH > shortestStepH ? allowedH : shortestStepH;
       const leftH = untilH - state.timeH;
       if (dtH >= leftH * (1 - 1e-9)) dtH = leftH;
@@ -83,6 +91,9 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
       fillFromBelow(limited, ground, faces, theta, sink, room, dtH);
       if (exceedsRoom()) runoff = spreadAgain(forcing);
       fillTop(limited, ground, faces, theta, sink, surface.intake, dtH);
+      if (bypass && crackLayer > 0) {
+        moveThroughCracks(theta, ground, surface.intake, bypass.fraction, crackLayer, dtH, fluxes.downwardCm3);
+      }
       runoff += moveOverfill(theta, ground, fluxes.downwardCm3) / dtH;
       addUp(fluxes, forcing, runoff, dtH, held);
       state.timeH = dtH === leftH ? untilH : state.timeH + dtH;

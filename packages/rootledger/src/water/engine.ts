@@ -45,7 +45,7 @@ export interface WaterFluxes {
 
 /** One way of moving water through the cells. It changes `state` up to `untilH` and adds what moved to `fluxes`. */
 export interface WaterEngine {
-  readonly name: "bucket" | "richards";
+  readonly name: "bucket" | "richards" | "spill";
   advance(state: WaterState, forcing: Forcing, untilH: number, fluxes: WaterFluxes): void;
 }
 

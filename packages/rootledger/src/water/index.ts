@@ -1,3 +1,4 @@
+export type { BottomEdge } from "./bottom.js";
 export { bucketEngine, type WaterSetup } from "./bucket.js";
 export type { EmitterLines } from "./cascade.js";
 export {
@@ -28,7 +29,8 @@ export {
 export { type RichardsEngine, type RichardsWork, richardsEngine, stateAtHeads } from "./richards.js";
 export { type FineAt, type Fineness, refereeFineness, richardsGrid } from "./richards-grid.js";
 export { type RefinedEngine, type RefinedSetup, refinedRichardsEngine } from "./richards-refined.js";
-export type { BottomEdge, OuterEdge, RichardsOptions, RichardsSetup, TopEdge } from "./richards-setup.js";
+export type { OuterEdge, RichardsOptions, RichardsSetup, TopEdge } from "./richards-setup.js";
+export { type SpillSetup, spillEngine } from "./spill.js";
 export { copyState, restoreState } from "./state.js";
 export { type Stress, type StressProcess, type Trapezoid, type TreeLimits, trapezoid, twoLimits } from "./stress.js";
 export { laneEdges, layerEdges } from "./strip-edges.js";

@@ -40,3 +40,31 @@ function pour(theta: Float64Array, ground: Ground, cell: number, excessCm3: numb
   theta[cell] += taken / volume;
   return excessCm3 - taken;
 }
+
+/**
+ * Cracks: moves a share of what just entered each lane from its top cell straight down to one layer, as far as there is
+ * room. Counts as downward flow through every face it passes.
+ *
+ * @param layer index of the layer that receives the water, at least 1
+ */
+export function moveThroughCracks(
+  theta: Float64Array,
+  ground: Ground,
+  intake: Float64Array,
+  fraction: number,
+  layer: number,
+  dtH: number,
+  downwardCm3: Float64Array,
+): void {
+  const { lanes, volumeCm3 } = ground.grid;
+  for (let j = 0; j < lanes; j++) {
+    const deep = layer * lanes + j;
+    const wanted = fraction * intake[j] * dtH;
+    const there = 0.9 * (theta[j] - ground.thetaResidual[j]) * volumeCm3[j];
+    const offered = wanted < there ? wanted : there;
+    const taken = offered - pour(theta, ground, deep, offered);
+    if (taken <= 0) continue;
+    theta[j] -= taken / volumeCm3[j];
+    for (let i = 0; i < layer; i++) downwardCm3[i] += taken;
+  }
+}

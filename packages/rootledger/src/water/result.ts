@@ -85,7 +85,7 @@ export interface Result {
   readonly scenarioName: string;
   readonly soilName: string;
   readonly programmeName: string;
-  readonly engine: "bucket" | "richards";
+  readonly engine: "bucket" | "richards" | "spill";
   readonly status: RunStatus;
   readonly startDate: string;
   readonly trees: readonly TreeName[];

@@ -174,8 +174,10 @@ function bottomInto(
     const area = laneAreaCm2[j];
     down[c] = 0;
     if (edges.freeDrainage) {
-      down[c] = area * values.conductivityCmPerH[c];
-      centre[c] += slopeShare * area * values.conductivityByHeadPerH[c];
+      const free = values.conductivityCmPerH[c];
+      const blocked = free > edges.mostDrainageCmPerH;
+      down[c] = area * (blocked ? edges.mostDrainageCmPerH : free);
+      if (!blocked) centre[c] += slopeShare * area * values.conductivityByHeadPerH[c];
     } else if (!Number.isNaN(edges.bottom.headCm[j])) {
       edgeFlowInto(edge, edges, edges.bottom, j, values, c, perHalf, -1);
       down[c] = -edge.flow * area;

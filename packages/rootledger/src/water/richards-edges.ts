@@ -1,5 +1,6 @@
+import type { BottomEdge } from "./bottom.js";
 import type { Ground } from "./ground.js";
-import type { BottomEdge, OuterEdge, RichardsOptions, TopEdge } from "./richards-setup.js";
+import type { OuterEdge, RichardsOptions, TopEdge } from "./richards-setup.js";
 import type { Surface } from "./richards-surface.js";
 import type { HeadCurves } from "./richards-table.js";
 import { type HeadValues, headValues, lookUpByHead } from "./richards-values.js";
@@ -15,6 +16,8 @@ export interface HeldHead {
 /** Edges and faces prepared for the loop. */
 export interface Edges {
   readonly freeDrainage: boolean;
+  /** Most that may drain freely, cm/h. */
+  readonly mostDrainageCmPerH: number;
   /** By lane. */
   readonly bottom: HeldHead;
   /** By layer. */
@@ -58,7 +61,8 @@ export function edgesOf(ground: Ground, curves: readonly HeadCurves[], choice: E
   const outerCells = Array.from({ length: layers }, (_, i) => (i + 1) * lanes - 1);
   const alike = (a: number, b: number): number => (between === "potential" && material[a] === material[b] ? 1 : 0);
   return {
-    freeDrainage: bottom.kind === "free-drainage",
+    freeDrainage: bottom.kind === "free-drainage" || bottom.kind === "impeding",
+    mostDrainageCmPerH: bottom.kind === "impeding" ? bottom.conductivityCmPerH : Number.POSITIVE_INFINITY,
     bottom: held(bottomCells, () => (bottom.kind === "head" ? bottom.headCm : Number.NaN)),
     outer: held(outerCells, () => (outer.kind === "head" ? outer.headCm : Number.NaN)),
     top: held(topCells, (j) => (top.kind === "head" ? (top.headCm[j] ?? Number.NaN) : Number.NaN)),

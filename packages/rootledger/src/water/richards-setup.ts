@@ -1,11 +1,5 @@
 import type { WaterSetup } from "./bucket.js";
 
-/** Lower edge of the ground. `head` is the head held at the lower face of the last layer, cm (0: a water table there). */
-export type BottomEdge =
-  | { readonly kind: "free-drainage" }
-  | { readonly kind: "closed" }
-  | { readonly kind: "head"; readonly headCm: number };
-
 /** Outer edge of the ground: a mirror plane or a wall, or a head held at the outer face of the last lane, cm. */
 export type OuterEdge = { readonly kind: "closed" } | { readonly kind: "head"; readonly headCm: number };
 
@@ -22,7 +16,7 @@ export interface RichardsOptions {
    * cells about a third as fine (own grid study). Between two soils it is always the mean.
    */
   readonly between?: "potential" | "mean";
-  /** Estimated error of theta that one time step may make in one cell, m3/m3; default 0.02. */
+  /** Estimated error of theta that one time step may make in one cell, m3/m3; default 0.01. */
   readonly thetaErrorPerStep?: number;
   /** Water a cell may be out of balance when a step is accepted, as a change of theta, m3/m3; default 1e-6. It is carried over, not lost. */
   readonly balanceTheta?: number;
@@ -33,9 +27,7 @@ export interface RichardsOptions {
 }
 
 /** The scenario's ground, roots, lines and processes, with the edges and the solver's options. */
-export interface RichardsSetup extends Omit<WaterSetup, "thetaChangePerStep"> {
-  /** Default free drainage (unit gradient). */
-  readonly bottom?: BottomEdge;
+export interface RichardsSetup extends Omit<WaterSetup, "thetaChangePerStep" | "bypass"> {
   /** Default closed. */
   readonly outer?: OuterEdge;
   /** Default offered. */

@@ -42,7 +42,7 @@ const predictedTheta = 0.1;
 export function richardsEngine(setup: RichardsSetup): RichardsEngine {
   const { ground, lines, roots, innerEdge, stress, options = {} } = setup;
   const { layers, lanes, cells, volumeCm3 } = ground.grid;
-  const thetaError = options.thetaErrorPerStep ?? 0.02;
+  const thetaError = options.thetaErrorPerStep ?? 0.01;
   const balanceTheta = options.balanceTheta ?? 1e-6;
   const longestStepH = options.longestStepH ?? 1;
   const curves = curvesOf(ground);
@@ -101,7 +101,7 @@ export function richardsEngine(setup: RichardsSetup): RichardsEngine {
       state.timeH = dtH === leftH ? untilH : state.timeH + dtH;
       work.steps++;
       work.rounds += rounds;
-      const wanted = dtH * shrink(thetaError / error, 0.4, rounds > 8 ? 1 : 2);
+      const wanted = dtH * shrink(thetaError / error, 0.4, rounds > 8 ? 1 : 1.5);
       // A step cut short by the end of the period says nothing against the longer one that was due.
       next = dtH === leftH && wanted < next && error < thetaError ? next : wanted;
     }

@@ -7,7 +7,7 @@ const nearLineCm = 5;
  *
  * @param requiredCm depths that must be edges, the largest is the bottom of the profile
  * @throws RangeError if no depth above 0 is given.
- * @example layerEdges([35, 100]) // Float64Array [0, 5, 10, 20, 35, 40, ...]
+ * @example layerEdges([35, 100]) // Float64Array [0, 5, 10, 20, 35, 60, ...]
  */
 export function layerEdges(requiredCm: readonly number[]): number[] {
   const bottom = Math.max(...requiredCm);
