@@ -120,6 +120,7 @@ function requirePores(theta1500: number, theta33: number, thetaSaturated: number
  * The paper's curve: power law from 1500 to 33 kPa (and beyond), straight line from 33 kPa to air entry, saturated from
  * there; K = kSat (theta/thetaSaturated)^(3 + 2/lambda). Source: Saxton & Rawls (2006), eqs 11-17.
  * @throws RangeError when the air entry is not below 33 kPa.
+ * @example saxtonRawlsCurve(saxtonRawls({ sandFraction: 0.4, clayFraction: 0.2, organicMatterFraction: 0.025 }), "loam").thetaAt(-336.6) // 0.2796
  */
 export function saxtonRawlsCurve(soil: SaxtonRawlsSoil, name: string): SoilCurve {
   const { theta33, thetaSaturated, airEntryKPa, lambda, kSatCmPerH } = soil;

@@ -57,7 +57,7 @@ export interface RadiationPeriod {
  * Extraterrestrial radiation of a period of an hour or less, MJ/m2. Source: FAO-56 eqs 28 to 30. The period is cut at sunrise
  * and sunset; with the sun down it is 0.
  *
- * @example extraterrestrialRadiationMJPerM2({ latitudeRad: 0.283, dayOfYear: 274, middleAngleRad: 0.682, lengthH: 1 }) // 3.543
+ * @example extraterrestrialRadiationMJPerM2({ latitudeRad: 0.283, dayOfYear: 274, middleAngleRad: 0.682, lengthH: 1 }) // 3.544
  */
 export function extraterrestrialRadiationMJPerM2(period: RadiationPeriod): number {
   const { latitudeRad, dayOfYear, middleAngleRad, lengthH } = period;
