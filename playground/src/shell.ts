@@ -26,7 +26,9 @@ export class Shell extends LitElement {
     :is(button, a):focus-visible { outline: 3px solid var(--ink); outline-offset: 2px; }
     .skip { position: absolute; left: -100vw; }
     .skip:focus { position: static; }
-    @media (max-width: 700px) { .tag { display: none; } }
+    @media (max-width: 700px) { .tag, .wall { display: none; } }
+    .top[data-wall] { padding: 0.2rem 0; border: 0; font-size: var(--size-small); }
+    .top[data-wall] :is(.tag, rl-choice-field) { display: none; }
     @media print { .right { display: none; } }
   `;
 
@@ -54,17 +56,17 @@ export class Shell extends LitElement {
     const model = this.#model;
     return html`
       <a class="skip" href="#pictures" @click=${this.#skip}>${words.skipToPictures}</a>
-      <header class="top">
+      <header class="top" ?data-wall=${scene.wall}>
         <strong>${words.appName}</strong><span class="tag">${words.tagline}</span>
         <span class="right">
-          <button type="button" @click=${() => this.#edit((s) => ({ ...s, wall: !s.wall }))}>${scene.wall ? words.wall.off : words.wall.on}</button>
+          <button type="button" class="wall" @click=${() => this.#edit((s) => ({ ...s, wall: !s.wall }))}>${scene.wall ? words.wall.off : words.wall.on}</button>
           <rl-choice-field .label=${words.theme.label} .value=${scene.theme}
             .choices=${(["auto", "light", "dark"] as const).map((value) => ({ value, text: words.theme[value] }))}
             @choice-changed=${(e: CustomEvent<Scene["theme"]>) => this.#edit((s) => ({ ...s, theme: e.detail }))}></rl-choice-field>
         </span>
       </header>
       <main>
-        <rl-compare-page .demo=${demo} .scene=${scene} .plans=${plansOf(scene, demo)} .season=${model.season} .preview=${model.preview} .stale=${model.stale}
+        <rl-compare-page .demo=${demo} .scene=${scene} .plans=${plansOf(scene, demo)} .season=${model.season} .preview=${model.preview} .stale=${model.stale} .wall=${scene.wall}
           @scene-edited=${(e: CustomEvent<(scene: Scene) => Scene>) => this.#edit(e.detail)}>
           <rl-model-status slot="status" .state=${model.state} .faults=${this.#store.faults} .stale=${model.stale} .previewDays=${model.preview ? previewDays : 0}
             .days=${demo.season.days} .arms=${scene.programmes.length * scene.soils.length} .canUndo=${this.#lastGood !== undefined}
@@ -96,12 +98,16 @@ export class Shell extends LitElement {
       soils: scene.soils.map((soil, i) => `${i + 1}: ${words.soil.name(soil.texture, soil.structure)}`),
     };
     const file = comparisonFile(demo, scene, names);
-    const asked = JSON.stringify(file);
+    const asked = JSON.stringify([file, scene.tree]);
     if (asked === this.#asked && when === "only if needed") return;
     this.#asked = asked;
     const { firstDay } = spanDays({ hour: scene.hour, span: String(previewDays) as Scene["span"] }, demo.season.days);
     const excerpt = { firstDay, days: Math.min(previewDays, demo.season.days) };
-    this.#model.ask({ file, preview: { file: comparisonFile(demo, scene, names, excerpt), firstDay } });
+    this.#model.ask({
+      file,
+      tree: scene.tree,
+      preview: { file: comparisonFile(demo, scene, names, excerpt), firstDay },
+    });
   }
 
   #skip(event: Event): void {

@@ -39,6 +39,9 @@ export interface ArmSeason {
   readonly airlessH: number;
   readonly belowL: number;
   readonly belowShare: number;
+  /** Shares of the hours in which root-zone water was above the air line and below the pull line. */
+  readonly aboveShare: number;
+  readonly beneathShare: number;
 }
 
 /** Place of a season hour in the arrays, or undefined where they do not reach. */

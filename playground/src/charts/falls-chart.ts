@@ -10,6 +10,7 @@ export class FallsChart extends LitElement {
     totalL: { type: Number },
     mostL: { type: Number },
     label: { type: String },
+    compact: { type: Boolean },
   };
   declare sofarL: number;
   /** Undefined while only a few days are known. */
@@ -17,11 +18,15 @@ export class FallsChart extends LitElement {
   /** The largest total of all pictures, which fills the height. */
   declare mostL: number;
   declare label: string;
+  /** One number, in body size. */
+  declare compact: boolean;
 
   static override styles = css`
     :host { display: block; }
     svg { display: block; font-family: inherit; overflow: visible; }
     text { font-size: var(--size-small); fill: var(--ink); }
+    .large { font-size: var(--size-body); font-weight: 650; }
+    [hidden] { display: none; }
     .quiet { fill: var(--ink-quiet); }
     .whole { fill: none; stroke: var(--below); stroke-width: 1.2; stroke-dasharray: 3 3; }
     .gone { fill: var(--below); }
@@ -35,12 +40,13 @@ export class FallsChart extends LitElement {
     this.sofarL = 0;
     this.mostL = 1;
     this.label = "";
+    this.compact = false;
   }
 
   override render(): TemplateResult | typeof nothing {
     const { width, em } = this.#size;
     if (width === 0) return nothing;
-    const height = em * 4.6;
+    const height = em * (this.compact ? 3 : 4.6);
     const scale = scaleLinear([0, Math.max(1, this.mostL)], [0, height - em * 0.4]);
     const total = this.totalL === undefined ? 0 : scale(this.totalL);
     const gone = Math.min(scale(this.sofarL), height);
@@ -51,8 +57,8 @@ export class FallsChart extends LitElement {
         ${total > 1 ? svg`<path class="whole" d=${tongue(x, half, total)}></path>` : nothing}
         ${gone > 0.5 ? svg`<path class="gone" d=${tongue(x, half, gone)}></path>` : nothing}
         ${gone > em ? [-0.5, 0, 0.5].map((at) => svg`<line class="strand" x1=${x + at * half} x2=${x + at * half} y1="0" y2=${gone - em * 0.5}></line>`) : nothing}
-        <text x=${x + half + em * 0.9} y=${em * 1.35}>${words.below.sofar(this.sofarL)}</text>
-        <text class="quiet" x=${x + half + em * 0.9} y=${em * 2.5}>
+        <text class=${this.compact ? "large" : ""} x=${x + half + em * 0.9} y=${em * 1.35}>${words.below.sofar(this.sofarL)}</text>
+        <text class="quiet" ?hidden=${this.compact} x=${x + half + em * 0.9} y=${em * 2.5}>
           ${this.totalL === undefined ? "" : this.totalL < 0.5 ? words.below.none : words.below.total(this.totalL)}
         </text>
       </svg>

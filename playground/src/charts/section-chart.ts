@@ -16,12 +16,14 @@ export class SectionChart extends LitElement {
     arm: { attribute: false },
     hour: { type: Number },
     axes: { type: Boolean },
+    compact: { type: Boolean },
     caption: { type: String },
   };
   declare arm: ArmPicture | undefined;
   declare hour: number;
   /** Depth and distance are written beside the picture. */
   declare axes: boolean;
+  declare compact: boolean;
   /** Short text in the sky, for instance a time of day. */
   declare caption: string;
 
@@ -52,6 +54,7 @@ export class SectionChart extends LitElement {
     super();
     this.hour = 0;
     this.axes = false;
+    this.compact = false;
     this.caption = "";
   }
 
@@ -71,10 +74,15 @@ export class SectionChart extends LitElement {
   override willUpdate(): void {
     const { width, em } = this.#size;
     if (!this.arm || width === 0) return;
-    const key = [this.arm, width, em, this.axes];
+    const key = [this.arm, width, em, this.axes, this.compact];
     if (this.#painter && key.every((part, i) => part === this.#madeFor[i])) return;
     this.#madeFor = key;
-    this.#frame = sectionFrame(this.arm.section, width, this.axes ? em * gutterEm : 0, em);
+    this.#frame = sectionFrame(this.arm.section, {
+      width,
+      left: this.axes ? em * gutterEm : 0,
+      em,
+      compact: this.compact,
+    });
     this.#painter = new SoilPainter(this.arm, this.#frame, soilColours(), em);
   }
 

@@ -1,4 +1,5 @@
 import { type ArmPicture, cellState } from "./arm-picture.js";
+import { crossHatch, dots } from "./canvas-patterns.js";
 import { type CellField, cellField } from "./geometry/cell-field.js";
 import { rootStrokes, type Stroke } from "./geometry/root-strokes.js";
 import type { SectionFrame } from "./geometry/section-frame.js";
@@ -14,6 +15,9 @@ export interface SoilColours {
   readonly airless: string;
   readonly root: string;
 }
+
+/** Water content from which the ground is dark enough for pale strokes, m3/m3; read off the colour scale. */
+const paleFromTheta = 0.3;
 
 const columns = 72;
 const rows = 56;
@@ -51,8 +55,8 @@ export class SoilPainter {
     this.#paintWater(context, row, canvas);
     context.scale(density, density);
     context.translate(-this.#frame.left, -this.#frame.skyHeight);
+    this.#paintRoots(context, row);
     this.#paintStates(context, row, density);
-    this.#paintRoots(context);
   }
 
   #paintWater(context: CanvasRenderingContext2D, row: number, canvas: HTMLCanvasElement): void {
@@ -106,70 +110,24 @@ export class SoilPainter {
     }
   }
 
-  #paintRoots(context: CanvasRenderingContext2D): void {
-    const path = new Path2D();
-    for (const [x0, y0, cx, cy, x1, y1] of this.#strokes) {
-      path.moveTo(x0, y0);
-      path.quadraticCurveTo(cx, cy, x1, y1);
+  /** Dark strokes on dry ground, pale ones on wet, so that roots are seen in both. */
+  #paintRoots(context: CanvasRenderingContext2D, row: number): void {
+    const { theta, section } = this.#arm;
+    const at = row * section.layers * section.lanes;
+    const onDry = new Path2D();
+    const onWet = new Path2D();
+    for (const { cell, start, bend, end } of this.#strokes) {
+      const path = theta[at + cell]! < paleFromTheta ? onDry : onWet;
+      path.moveTo(...start);
+      path.quadraticCurveTo(...bend, ...end);
     }
     context.lineCap = "round";
-    context.strokeStyle = this.#colours.halo;
-    context.globalAlpha = 0.45;
-    context.lineWidth = this.#em * 0.12;
-    context.stroke(path);
-    context.globalAlpha = 0.95;
+    context.lineWidth = this.#em * 0.048;
     context.strokeStyle = this.#colours.root;
-    context.lineWidth = this.#em * 0.05;
-    context.stroke(path);
+    context.stroke(onDry);
+    context.strokeStyle = this.#colours.halo;
+    context.globalAlpha = 0.7;
+    context.stroke(onWet);
     context.globalAlpha = 1;
   }
-}
-
-function tile(size: number): { canvas: HTMLCanvasElement; context: CanvasRenderingContext2D } {
-  const canvas = document.createElement("canvas");
-  canvas.width = size;
-  canvas.height = size;
-  return { canvas, context: canvas.getContext("2d")! };
-}
-
-function crossHatch(colour: string, halo: string, em: number, density: number): HTMLCanvasElement {
-  const size = Math.round(em * 0.62 * density);
-  const { canvas, context } = tile(size);
-  context.lineCap = "square";
-  for (const [stroke, width] of [
-    [halo, 0.11],
-    [colour, 0.065],
-  ] as const) {
-    context.strokeStyle = stroke;
-    context.lineWidth = em * width * density;
-    context.beginPath();
-    for (const shift of [-size, 0, size]) {
-      context.moveTo(shift, 0);
-      context.lineTo(shift + size, size);
-      context.moveTo(shift + size, 0);
-      context.lineTo(shift, size);
-    }
-    context.stroke();
-  }
-  return canvas;
-}
-
-function dots(colour: string, halo: string, em: number, density: number): HTMLCanvasElement {
-  const size = Math.round(em * 0.72 * density);
-  const { canvas, context } = tile(size);
-  for (const [x, y] of [
-    [0.25, 0.25],
-    [0.75, 0.75],
-  ] as const) {
-    for (const [fill, radius] of [
-      [halo, 0.15],
-      [colour, 0.115],
-    ] as const) {
-      context.fillStyle = fill;
-      context.beginPath();
-      context.arc(x * size, y * size, em * radius * density, 0, 2 * Math.PI);
-      context.fill();
-    }
-  }
-  return canvas;
 }

@@ -141,7 +141,8 @@ export class TimeScrubber extends LitElement {
     const months = Array.from({ length: strip.days }, (_, day) => day).filter(
       (day) => dayLabel(strip.startDate, day).startsWith("1 ") || day === 0,
     );
-    const labels = months.filter((day, i) => i === 0 || x(day) - x(months[0]!) > em * 3);
+    const legendFrom = width > em * 34 ? width - em * 17 : width;
+    const labels = months.filter((day, i) => x(day) < legendFrom && (i === 0 || x(day) - x(months[0]!) > em * 3));
     return svg`
       <svg width=${width} height=${height} aria-hidden="true">
         <rect class="shown" x=${x(this.firstDay)} width=${x(this.firstDay + this.shownDays) - x(this.firstDay)} y="0.5" height=${base - 0.5}></rect>

@@ -3,7 +3,7 @@ import { css } from "lit";
 /** Controls inside a sentence: text on a line, no boxes, large enough for a thumb. */
 export const fieldStyles = css`
   select, input {
-    font: inherit; font-weight: 650; color: var(--ink); background: var(--paper-lift); border: 0;
+    font: inherit; font-weight: 650; line-height: 1.3; color: var(--ink); background: var(--paper-lift); border: 0;
     border-bottom: 1.5px solid var(--ink); border-radius: 0.2em 0.2em 0 0; padding: 0.1em 0.2em; margin: 0 0.05em;
     font-variant-numeric: tabular-nums;
   }

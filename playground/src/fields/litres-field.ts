@@ -1,7 +1,7 @@
 import { css, html, LitElement, type TemplateResult } from "lit";
-import { limits } from "../state/fields.js";
 import { words } from "../text/words.js";
 import { fieldStyles } from "./field-styles.js";
+import { limits } from "./limits.js";
 
 /** The lock that holds litres equal, and the litres it holds. */
 export class LitresField extends LitElement {

@@ -1,9 +1,9 @@
 import { css, html, LitElement, nothing, type TemplateResult } from "lit";
-import { limits } from "../state/fields.js";
 import type { ProgrammeScene } from "../state/scene.js";
 import { clock } from "../text/number-format.js";
 import { words } from "../text/words.js";
 import { fieldStyles } from "./field-styles.js";
+import { limits } from "./limits.js";
 
 const everyOptions = [1, 2, 3, 4, 5, 6, 7, 10, 14];
 const pulseOptions = [1, 2, 3, 4, 5, 6, 8, 10, 12];
@@ -34,7 +34,7 @@ export class ProgrammeSentence extends LitElement {
       :host { display: block; }
       fieldset { border: 0; margin: 0; padding: 0; min-width: 0; }
       legend { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
-      p { margin: 0; line-height: 2; }
+      p { margin: 0; line-height: 1.9; }
     `,
   ];
 

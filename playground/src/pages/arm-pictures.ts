@@ -2,6 +2,7 @@ import { column, measure, type Result } from "rootledger";
 import type { ArmPicture, ArmSeason } from "../charts/arm-picture.js";
 import type { Scene } from "../state/scene.js";
 import type { Answer } from "../worker/protocol.js";
+import { outsideLimits } from "./findings.js";
 
 /** Everything the pictures of one arm are drawn from. */
 export interface ArmView {
@@ -26,12 +27,8 @@ export function armViews(answer: Answer, tree: Scene["tree"], block: BlockFacts)
       .filter((arm) => arm.soil === soil)
       .map((arm, i) => {
         const t = Math.max(0, arm.result.trees.indexOf(tree));
-        return {
-          result: arm.result,
-          tree: t,
-          picture: pictureOf(arm.result, t, block.letters[i]!, answer, block),
-          season: seasonOf(arm.result, t, block.letters[i]!),
-        };
+        const picture = pictureOf(arm.result, t, block.letters[i]!, answer, block);
+        return { result: arm.result, tree: t, picture, season: seasonOf(arm.result, t, picture) };
       }),
   );
 }
@@ -68,11 +65,14 @@ function pictureOf(result: Result, tree: number, letter: string, answer: Answer,
   };
 }
 
-function seasonOf(result: Result, tree: number, letter: string): ArmSeason {
+function seasonOf(result: Result, tree: number, picture: ArmPicture): ArmSeason {
   const value = (id: string): number => measure(result, id).values[tree]!;
+  const [aboveShare, beneathShare] = outsideLimits(picture.storageMm, picture.airLineMm, picture.pullLineMm);
   return {
-    letter,
-    programme: result.programmeName,
+    letter: picture.letter,
+    programme: picture.programme,
+    aboveShare,
+    beneathShare,
     thirstyH: value("thirsty"),
     fineH: value("fine"),
     airlessH: value("airless"),

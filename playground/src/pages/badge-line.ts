@@ -16,6 +16,7 @@ export class BadgeLine extends LitElement {
     circle { fill: none; stroke: var(--ink); stroke-width: 2; }
     path { stroke: var(--paper); stroke-width: 2; fill: none; }
     b { font-weight: 650; }
+    @media (max-width: 700px) { ul { font-size: var(--size-small); gap: 0.2rem 1rem; } }
     span { color: var(--ink-quiet); font-size: var(--size-small); }
   `;
 

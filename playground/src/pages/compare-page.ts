@@ -1,6 +1,5 @@
 import { css, html, LitElement, nothing, type TemplateResult } from "lit";
 import { column } from "rootledger";
-import "../charts/soil-key.js";
 import "../charts/time-scrubber.js";
 import "../fields/choice-field.js";
 import "../fields/litres-field.js";
@@ -19,7 +18,13 @@ import { waterAxes, wettestDay } from "./findings.js";
 import { pageStyles } from "./page-styles.js";
 import "./soil-row.js";
 
-export const armLetters = ["A", "B", "C", "D"];
+const armLetters = ["A", "B", "C", "D"];
+
+interface Scales {
+  readonly axes: ReturnType<typeof waterAxes>;
+  readonly mostBelowL: number;
+  readonly mostRainMm: number;
+}
 
 /** The first page: programmes side by side on soils one under the other, one hand of time through all of it. */
 export class ComparePage extends LitElement {
@@ -30,6 +35,7 @@ export class ComparePage extends LitElement {
     season: { attribute: false },
     preview: { attribute: false },
     stale: { type: Boolean },
+    wall: { type: Boolean, reflect: true },
     manyHours: { state: true },
   };
   declare demo: DemoFile;
@@ -38,26 +44,31 @@ export class ComparePage extends LitElement {
   declare season: Answer | undefined;
   declare preview: Answer | undefined;
   declare stale: boolean;
+  /** Pictures, slider and one number only. */
+  declare wall: boolean;
   declare manyHours: boolean;
 
   static override styles = [
     pageStyles,
     css`
-      .intro { display: grid; gap: 0.5rem; margin: 1.1rem 0 0.8rem; }
+      .intro { display: flex; flex-wrap: wrap; gap: 0.4rem 2.2rem; align-items: baseline; margin: 1rem 0 0.7rem; }
+      .intro > div { min-height: 1.5em; }
       h1 { font-size: var(--size-large); line-height: 1.15; text-wrap: balance; }
       .heads { position: sticky; top: 0; z-index: 2; background: var(--paper); padding: 0.35rem 0; border-bottom: 1px solid var(--rule); }
       .heads b { display: inline-block; min-width: 1.2em; }
       .heads h2 { font-size: var(--size-body); margin: 0; font-weight: 650; }
-      .sentences { padding: 0.5rem 0 1rem; }
-      [hidden] { display: none; }
-      .shared { display: grid; gap: 0.5rem; align-content: start; padding-top: 0.25rem; }
-      rl-soil-key { margin: 0.2rem 0 1rem; }
+      .sentences { padding: 0.4rem 0 0.9rem; }
+      .shared div { display: grid; gap: 0.5rem; justify-items: start; padding-top: 0.25rem; }
+      .shared summary { cursor: pointer; padding: 0.5rem 0; }
+      .empty .with-rail { padding: 4rem 0 12rem; border-top: 1.5px solid var(--rule); }
+      .empty .columns > div { height: 11rem; border: 1px solid var(--rule-strong); border-top: 1.5px solid var(--ink); }
       .tabs { border: 0; padding: 0; margin: 0 0 0.4rem; }
       .tabs legend { padding: 0; color: var(--ink-quiet); font-size: var(--size-small); }
       .tabs div { display: grid; grid-auto-flow: column; grid-auto-columns: 1fr; border: 1.5px solid var(--ink); border-radius: 1.4rem; overflow: hidden; }
-      .tabs label { text-align: center; padding: 0.6rem 0; cursor: pointer; }
+      .tabs label { text-align: center; padding: 0.5rem 0.3rem; cursor: pointer; font-size: var(--size-small); line-height: 1.2; }
+      .tabs b { display: block; }
       .tabs input { position: absolute; opacity: 0; pointer-events: none; }
-      .tabs label:has(input:checked) { background: var(--ink); color: var(--paper); font-weight: 650; }
+      .tabs label:has(input:checked) { background: var(--ink); color: var(--paper); }
       .tabs label:has(input:focus-visible) { outline: 3px solid var(--ink); outline-offset: -6px; }
       footer { position: sticky; bottom: 0; z-index: 3; background: var(--paper); border-top: 1.5px solid var(--ink); padding: 0.55rem 0 max(0.55rem, env(safe-area-inset-bottom)); }
       .about { border-top: 1.5px solid var(--ink); padding: 1.2rem 0 2rem; display: grid; gap: 0.5rem; max-width: 46rem; }
@@ -66,8 +77,12 @@ export class ComparePage extends LitElement {
       .about summary:focus-visible { outline: 3px solid var(--ink); outline-offset: 2px; }
       @media (max-width: 700px) {
         .heads { position: static; }
-        .shared { padding-bottom: 1rem; }
+        .heads { display: none; }
+        h1 { font-size: 1.25rem; }
+        .tabs legend { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
       }
+      :host([wall]) :is(.intro, .sentences, .tabs) { display: none; }
+      :host([wall]) .with-rail { grid-template-columns: minmax(0, 1fr); }
       @media print {
         footer, .tabs { display: none; }
         .heads { position: static; }
@@ -75,12 +90,15 @@ export class ComparePage extends LitElement {
     `,
   ];
 
+  readonly #narrow = matchMedia("(max-width: 700px)");
   #views: { answer: Answer; tree: string; views: ArmView[][] }[] = [];
 
   constructor() {
     super();
     this.stale = false;
+    this.wall = false;
     this.manyHours = false;
+    this.#narrow.addEventListener("change", () => this.requestUpdate());
     this.addEventListener("hour-picked", (event) => {
       const hour = (event as CustomEvent<number>).detail;
       this.#change((scene) => ({ ...scene, hour }));
@@ -100,29 +118,39 @@ export class ComparePage extends LitElement {
     return html`
       <div class="intro">
         <h1>${words.headline(holds, scene.programmes.length)}</h1>
-        ${season ? html`<rl-badge-line class=${this.stale ? "stale" : ""} .badges=${season.result.badges}></rl-badge-line>` : nothing}
-        <slot name="status"></slot>
+        <div>
+          ${season && !this.stale ? html`<rl-badge-line .badges=${season.result.badges}></rl-badge-line>` : nothing}
+          <slot name="status"></slot>
+        </div>
       </div>
       ${this.#tabs()}
       <div class="heads"><div class="with-rail"><div class="columns">
         ${scene.programmes.map((p, i) => html`<h2 ?data-shown=${i === scene.shown}><b>${armLetters[i]}</b> ${words.programmes.name(p.everyDays, p.pulses)}</h2>`)}
       </div></div></div>
-      <div class="sentences with-rail" ?hidden=${scene.wall}>
+      <div class="sentences with-rail">
         <div class="columns">${scene.programmes.map((p, i) => this.#programme(p, i))}</div>
         ${this.#shared()}
       </div>
-      ${season ? this.#rows(season) : nothing}
+      ${season ? this.#rows(season) : this.#empty()}
       ${season && !scene.wall ? this.#about(season) : nothing}
       ${season ? this.#footer(season) : nothing}
     `;
+  }
+
+  /** Frames of the pictures to come. */
+  #empty(): TemplateResult {
+    const { soils, programmes } = this.scene;
+    return html`<div class="empty" aria-hidden="true">
+      ${soils.map(() => html`<div class="with-rail"><div class="columns">${programmes.map((_, i) => html`<div ?data-shown=${i === this.scene.shown}></div>`)}</div></div>`)}
+    </div>`;
   }
 
   #tabs(): TemplateResult {
     const { scene } = this;
     return html`<fieldset class="tabs only-phone"><legend>${words.programmes.show}</legend><div>
       ${scene.programmes.map(
-        (_, i) => html`<label><input type="radio" name="shown" .checked=${i === scene.shown}
-        @change=${() => this.#change((s) => ({ ...s, shown: i }))}>${armLetters[i]}</label>`,
+        (p, i) => html`<label><input type="radio" name="shown" .checked=${i === scene.shown}
+        @change=${() => this.#change((s) => ({ ...s, shown: i }))}><b>${armLetters[i]}</b> ${words.programmes.name(p.everyDays, p.pulses)}</label>`,
       )}
     </div></fieldset>`;
   }
@@ -141,36 +169,59 @@ export class ComparePage extends LitElement {
     const choice = (key: "start" | "tree", options: readonly string[], texts: Readonly<Record<string, string>>) =>
       html`<rl-choice-field .label=${`${texts.label}:`} .value=${scene[key]} .choices=${options.map((value) => ({ value, text: texts[value] ?? value }))}
         @choice-changed=${(e: CustomEvent<never>) => this.#change((s) => ({ ...s, [key]: e.detail }))}></rl-choice-field>`;
-    return html`<div class="shared">
-      <rl-litres-field .locked=${scene.sameLitres} .litresPerDay=${scene.litresPerDay}
-        @lock-changed=${(e: CustomEvent<boolean>) => this.#change((s) => (e.detail ? lockedScene(s, this.demo) : unlockedScene(s, this.demo)))}
-        @litres-changed=${(e: CustomEvent<number>) => this.#change((s) => ({ ...s, litresPerDay: e.detail }))}></rl-litres-field>
-      ${choice("start", ["settled", "same-state"], words.start)}
-      ${choice("tree", ["mean", "under-fed"], words.tree)}
-      <rl-choice-field .label=${`${words.span.label}:`} .value=${scene.span} .choices=${spans.map((value) => ({ value, text: words.span[value] }))}
-        @choice-changed=${(e: CustomEvent<Scene["span"]>) => this.#change((s) => ({ ...s, span: e.detail }))}></rl-choice-field>
-    </div>`;
+    return html`<details class="shared" ?open=${!this.#narrow.matches}>
+      <summary class="only-phone">${words.shared(scene.sameLitres, scene.litresPerDay, words.tree[scene.tree])}</summary>
+      <div>
+        <rl-litres-field .locked=${scene.sameLitres} .litresPerDay=${scene.litresPerDay}
+          @lock-changed=${(e: CustomEvent<boolean>) => this.#change((s) => (e.detail ? lockedScene(s, this.demo) : unlockedScene(s, this.demo)))}
+          @litres-changed=${(e: CustomEvent<number>) => this.#change((s) => ({ ...s, litresPerDay: e.detail }))}></rl-litres-field>
+        ${choice("start", ["settled", "same-state"], words.start)}
+        ${choice("tree", ["mean", "under-fed"], words.tree)}
+        <rl-choice-field .label=${`${words.span.label}:`} .value=${scene.span} .choices=${spans.map((value) => ({ value, text: words.span[value] }))}
+          @choice-changed=${(e: CustomEvent<Scene["span"]>) => this.#change((s) => ({ ...s, span: e.detail }))}></rl-choice-field>
+      </div>
+    </details>`;
+  }
+
+  /** What the pictures show: the season, or a preview where it is newer and reaches the hour. */
+  #picturesAnswer(season: Answer): Answer {
+    const { preview, scene } = this;
+    if (!preview || scene.span === "season") return season;
+    const from = preview.firstDay * 24;
+    const { rows } = preview.result.arms[0]!.result.hours;
+    return scene.hour < from || scene.hour >= from + rows ? season : preview;
   }
 
   #rows(season: Answer): TemplateResult {
-    const { scene, preview } = this;
+    const { scene } = this;
+    const shown = this.#picturesAnswer(season);
+    const pictures = this.#viewsOf(shown);
     const seasonViews = this.#viewsOf(season);
-    const pictureViews = preview ? this.#viewsOf(preview) : seasonViews;
-    const axes = waterAxes(seasonViews.map((row) => row.map((v) => v.picture)));
+    const { axes, mostBelowL, mostRainMm } = this.#scales(seasonViews);
     const span = spanDays(scene, this.demo.season.days);
-    const mostBelowL = Math.max(...seasonViews.flat().map((v) => v.season.belowL));
     return html`
-      <rl-soil-key></rl-soil-key>
-      ${scene.soils.map(
-        (
-          soil,
-          i,
-        ) => html`<rl-soil-row .scene=${scene} .soil=${soil} .index=${i} .season=${seasonViews[i]!} .pictures=${pictureViews[i] ?? seasonViews[i]!}
-        .frame=${{ ...span, ...axes[i]!, mostRainMm: wettestDay(seasonViews[i]![0]!.picture.rainMm), mostBelowL, seasonDays: this.demo.season.days }}
-        .result=${season.result} .stale=${this.stale} .picturesStale=${this.stale && !preview} .manyHours=${this.manyHours} .wall=${scene.wall}
-        @soil-changed=${(e: CustomEvent<Partial<SoilScene>>) => this.#change((s) => withSoil(s, i, e.detail))}></rl-soil-row>`,
-      )}
+      ${scene.soils.map((soil, i) => {
+        const frame = { ...span, ...axes[i]!, mostRainMm, mostBelowL, seasonDays: this.demo.season.days };
+        return html`<rl-soil-row .scene=${scene} .soil=${soil} .season=${seasonViews[i]!} .pictures=${pictures[i]!} .frame=${frame}
+          .result=${season.result} .stale=${this.stale} .picturesStale=${this.stale && shown === season} .manyHours=${this.manyHours} .wall=${scene.wall} .withKey=${i === 0}
+          @soil-changed=${(e: CustomEvent<Partial<SoilScene>>) => this.#change((s) => withSoil(s, i, e.detail))}></rl-soil-row>`;
+      })}
     `;
+  }
+
+  #scalesMade: { views: ArmView[][]; scales: Scales } | undefined;
+
+  /** Scales that every picture shares; of the season where there is one, so that a preview does not make them jump. */
+  #scales(views: ArmView[][]): Scales {
+    if (this.#scalesMade?.views !== views) {
+      const scales = {
+        axes: waterAxes(views.map((row) => row.map((v) => v.picture))),
+        mostBelowL: Math.max(...views.flat().map((v) => v.season.belowL)),
+        mostRainMm: wettestDay(views[0]![0]!.picture.rainMm),
+      };
+      this.#scalesMade = { views, scales };
+    }
+    return this.#scalesMade.scales;
   }
 
   #about(season: Answer): TemplateResult {
@@ -198,7 +249,13 @@ export class ComparePage extends LitElement {
       const one = (name: string): Float64Array =>
         column(days, name).values.filter((_, i) => i % days.trees === days.trees - 1);
       const { startDate } = this.demo.season;
-      this.#stripMade = { season, strip: { startDate, days: days.rows, rainMm: one("rain"), wantedL: one("wanted") } };
+      const strip = {
+        startDate,
+        days: this.demo.season.days,
+        rainMm: one("rain"),
+        wantedL: one("wanted"),
+      };
+      this.#stripMade = { season, strip };
     }
     return this.#stripMade.strip;
   }

@@ -1,15 +1,15 @@
 import { extent } from "d3";
 import type { ArmPicture } from "../charts/arm-picture.js";
 
-/** Share of the hours in which root-zone water lies above the air line, and below the pull line. */
-export function outsideLimits(arm: ArmPicture): { above: number; beneath: number } {
+/** Shares of the hours in which root-zone water lies above the air line, and below the pull line. */
+export function outsideLimits(storageMm: Float64Array, airLineMm: number, pullLineMm: number): [number, number] {
   let above = 0;
   let beneath = 0;
-  for (const mm of arm.storageMm) {
-    if (mm > arm.airLineMm) above++;
-    else if (mm < arm.pullLineMm) beneath++;
+  for (const mm of storageMm) {
+    if (mm > airLineMm) above++;
+    else if (mm < pullLineMm) beneath++;
   }
-  return { above: above / arm.hours, beneath: beneath / arm.hours };
+  return [above / storageMm.length, beneath / storageMm.length];
 }
 
 /**

@@ -23,7 +23,7 @@ export class ModelStatus extends LitElement {
   declare canUndo: boolean;
 
   static override styles = css`
-    :host { display: block; min-height: 1.6em; }
+    :host { display: block; }
     p { margin: 0; }
     .computing { color: var(--ink-quiet); animation: appear 0.2s 0.15s both; }
     progress { appearance: none; width: 8em; height: 0.5em; border: 1px solid var(--ink); background: none; vertical-align: 0.1em; margin-right: 0.5em; }

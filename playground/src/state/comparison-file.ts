@@ -8,7 +8,7 @@ export interface ArmNames {
   readonly soils: readonly string[];
 }
 
-/** Days of the season to compute instead of all of it, on the same calendar. */
+/** Days of the season to compute instead of all of it, on the same calendar; they begin unsettled. */
 export interface Excerpt {
   readonly firstDay: number;
   readonly days: number;
@@ -44,7 +44,7 @@ export function comparisonFile(file: DemoFile, scene: Scene, names: ArmNames, ex
         ],
       };
     }),
-    start: { ...file.start, kind: scene.start },
+    start: { ...file.start, kind: excerpt ? "same-state" : scene.start },
   };
 }
 
@@ -65,7 +65,7 @@ function soilFile(original: DemoSoil, soil: SoilScene, name: string): object {
 }
 
 /** @example datePlus("2023-12-30", 3) // "2024-01-02" */
-export function datePlus(isoDate: string, days: number): string {
+function datePlus(isoDate: string, days: number): string {
   const at = new Date(`${isoDate}T00:00:00Z`);
   at.setUTCDate(at.getUTCDate() + days);
   return at.toISOString().slice(0, 10);

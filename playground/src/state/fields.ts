@@ -1,3 +1,4 @@
+import { limits } from "../fields/limits.js";
 import { type Codec, clockTime, numberBetween, oneOf, wholeBetween, yesOrNo } from "./codec.js";
 import { type ProgrammeScene, type Scene, type SoilScene, spans } from "./scene.js";
 import { structureWords, textures } from "./soil-words.js";
@@ -11,16 +12,7 @@ export interface Field {
   readonly readInto: (scene: Scene, text: string) => Scene | undefined;
 }
 
-export const letters = ["a", "b", "c", "d"] as const;
-
-export const limits = {
-  everyDays: [1, 60],
-  pulses: [1, 24],
-  pulseMinutes: [1, 6000],
-  gapMinutes: [0, 1440],
-  flowLPerH: [0.2, 20],
-  litresPerDay: [1, 1000],
-} as const;
+const letters = ["a", "b", "c", "d"] as const;
 
 /** The table of everything a link may hold, for a scene of this shape. @example fieldsOf(initial, 126) */
 export function fieldsOf(initial: Scene, seasonDays: number): readonly Field[] {

@@ -9,7 +9,7 @@ export function treeFlowLPerH(block: DemoBlock, flowLPerH: number): number {
 }
 
 /** Runs that begin in the season. @example runsIn(126, { everyDays: 7 }, 0) // 18 */
-export function runsIn(seasonDays: number, programme: Pick<ProgrammeScene, "everyDays">, firstDay: number): number {
+function runsIn(seasonDays: number, programme: Pick<ProgrammeScene, "everyDays">, firstDay: number): number {
   return Math.ceil((seasonDays - firstDay) / programme.everyDays);
 }
 

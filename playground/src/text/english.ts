@@ -69,7 +69,7 @@ export const english = {
     flowLabel: "Emitter flow",
     flowUnit: "L/h",
     brings: (runLitres: number, hours: number, dayLitres: number): string =>
-      `Brings each tree ${amount(runLitres)} L a run in ${durationText(hours)} of open valve: ${amount(dayLitres)} L a day.`,
+      `${amount(runLitres)} L a tree in ${durationText(hours)}; ${amount(dayLitres)} L a day.`,
   },
   amount: {
     lock: "Same litres for all:",
@@ -78,6 +78,8 @@ export const english = {
     label: "Litres per tree and day, for every programme",
     free: "each programme brings what its minutes say",
   },
+  shared: (locked: boolean, litresPerDay: number, tree: string): string =>
+    `${locked ? `Same litres for all, ${amount(litresPerDay)} L a day` : "Each its own litres"}; ${tree} tree`,
   start: {
     label: "Start",
     settled: "each settled in its own way",
@@ -86,7 +88,7 @@ export const english = {
   tree: {
     label: "Tree",
     mean: "average",
-    "under-fed": "under-fed, lowest quarter",
+    "under-fed": "lowest quarter",
     sectionIsMean: "The picture shows the average tree.",
   },
   span: { label: "Days shown", "3": "3 days", "14": "2 weeks", season: "season" },
@@ -99,8 +101,7 @@ export const english = {
     name: (texture: string, structure: string): string =>
       capital(structure === "ordinary" ? texture : `${structure} ${texture}`),
     window: (mm: number, litres: number, airKPa: number, pullKPa: number): string =>
-      `Lends ${amount(mm)} mm, ${amount(litres, 2)} L a tree, between ${amount(airKPa)} kPa (air is back) and ${amount(pullKPa)} kPa (roots cannot pull).`,
-    wanted: (litres: number): string => `The tree wants ${amount(litres, 2)} L on a mean day.`,
+      `It lends ${amount(mm)} mm, ${amount(litres, 2)} L a tree, between ${amount(airKPa)} kPa (air is back) and ${amount(pullKPa)} kPa (roots cannot pull).`,
   },
 
   section: {
@@ -115,18 +116,14 @@ export const english = {
     smoothed: "Drawn smoothly between cell centres; the table has each cell's own number.",
   },
   key: {
-    label: "How to read the soil",
-    dry: "dry",
-    full: "full of water",
     airless: "roots without air",
     thirsty: "roots too dry to drink",
-    roots: "roots",
     water: (low: number, high: number): string => `water, ${percent(low)} to ${percent(high)} of the soil`,
   },
   below: {
     title: (litres: readonly number[], share: readonly number[]): string =>
       `Below the roots over the season: ${listed(litres.map((l) => `${amount(l)} L`))} a tree, ${listed(share.map(percent))} of what came in`,
-    sofar: (litres: number): string => `${amount(litres, 2)} L below the roots so far`,
+    sofar: (litres: number): string => `${amount(Math.round(litres), 2)} L below the roots so far`,
     total: (litres: number): string => `${amount(litres)} L by the season’s end`,
     none: "none leaves below the roots",
     until: "So far, L",
@@ -228,7 +225,8 @@ export const english = {
   states: {
     computing: (days: number, arms: number): string => `Computing ${days} days of ${arms} programmes and soils`,
     progress: (done: number, all: number): string => `${percent(done / all)} done`,
-    preview: (days: number): string => `A preview of these ${days} days; the season follows`,
+    preview: (days: number): string =>
+      `Pictures: a preview of ${days} days from the soil as it was; the season follows`,
     stale: "From before your change",
     failed: "This could not be computed",
     kept: "What you set is kept, and the pictures are from before your change.",

@@ -1,7 +1,8 @@
 import { parseComparison } from "rootledger/scenario";
 import weatherText from "../../../data/demo/weather.csv?raw";
 import type { Answer, CompareRequest, WorkerMessage } from "./protocol.js";
-import { slicedCompare } from "./sliced-compare.js";
+import { type SlicedOptions, type Slices, slicedCompare } from "./sliced-compare.js";
+import { recall, remember, type SoilMemory } from "./soil-memory.js";
 
 const files: Readonly<Record<string, string>> = { "weather.csv": weatherText };
 /** A season that takes less than this needs no preview. */
@@ -9,7 +10,8 @@ const previewFromMs = 300;
 const progressEveryMs = 100;
 
 let newest = 0;
-let seasonTookMs = Number.POSITIVE_INFINITY;
+let seasonTookMs = 0;
+let memory: SoilMemory | undefined;
 const door = new MessageChannel();
 
 self.onmessage = (event: MessageEvent<CompareRequest>) => {
@@ -17,42 +19,68 @@ self.onmessage = (event: MessageEvent<CompareRequest>) => {
   void answer(event.data);
 };
 
-async function answer({ id, file, preview }: CompareRequest): Promise<void> {
+async function answer(request: CompareRequest): Promise<void> {
   await pause();
-  if (id !== newest) return;
+  if (request.id !== newest) return;
   try {
-    if (preview && seasonTookMs > previewFromMs) await run(id, "preview", preview.file, preview.firstDay);
-    if (id === newest) await run(id, "season", file, 0);
+    if (memory && request.tree === "mean" && seasonTookMs > previewFromMs) await preview(request, memory);
+    if (request.id === newest) await season(request);
   } catch (error) {
-    post({ id, kind: "failed", message: error instanceof Error ? error.message : String(error) });
+    post({ id: request.id, kind: "failed", message: error instanceof Error ? error.message : String(error) });
   }
 }
 
-async function run(id: number, kind: "preview" | "season", file: object, firstDay: number): Promise<void> {
+/** The days in view, begun from the soil as it was in the last season. Its faults are left for the season to tell. */
+async function preview({ id, preview: { file, firstDay } }: CompareRequest, from: SoilMemory): Promise<void> {
+  const began = performance.now();
+  const parsed = parseComparison(file, files);
+  if (!parsed.ok) return;
+  const options: SlicedOptions = {
+    trees: ["mean"],
+    defaultsUsed: parsed.defaultsUsed,
+    prepare: (simulation, arm) => recall(from, arm, firstDay, simulation),
+  };
+  const result = await slicedCompare(
+    parsed.comparison,
+    options,
+    slicesFor(id, () => undefined),
+  );
+  if (result === undefined) return;
+  const ground = groundOf(parsed.comparison.block.tree);
+  give({ id, kind: "preview", result, ground, firstDay, tookMs: performance.now() - began });
+}
+
+async function season({ id, file, tree }: CompareRequest): Promise<void> {
   const began = performance.now();
   const parsed = parseComparison(file, files);
   if (!parsed.ok) {
-    if (kind === "season") post({ id, kind: "faults", faults: parsed.faults });
+    post({ id, kind: "faults", faults: parsed.faults });
     return;
   }
   let lastPost = began;
-  const result = await slicedCompare(parsed.comparison, parsed.defaultsUsed, {
-    outdated: () => id !== newest,
-    pause,
-    now: () => performance.now(),
-    progress: (done, all) => {
-      if (kind === "preview" || performance.now() - lastPost < progressEveryMs) return;
-      lastPost = performance.now();
-      post({ id, kind: "progress", done, all });
-    },
+  const slices = slicesFor(id, (done, all) => {
+    if (performance.now() - lastPost < progressEveryMs) return;
+    lastPost = performance.now();
+    post({ id, kind: "progress", done, all });
   });
+  const trees: SlicedOptions["trees"] = tree === "mean" ? ["mean"] : [tree, "mean"];
+  const result = await slicedCompare(parsed.comparison, { trees, defaultsUsed: parsed.defaultsUsed }, slices);
   if (result === undefined) return;
-  const tookMs = performance.now() - began;
-  if (kind === "season") seasonTookMs = tookMs;
-  const { limits, roots } = parsed.comparison.block.tree;
-  const ground = { airLimitFraction: limits.airLimitFraction, rootDepthCm: roots.depthCm, topShare: roots.topShare };
-  const message: { kind: typeof kind } & Answer = { id, kind, result, ground, firstDay, tookMs };
-  self.postMessage(message, { transfer: [...buffersIn(result)] });
+  seasonTookMs = performance.now() - began;
+  memory = remember(result.arms.map((arm) => arm.result));
+  const ground = groundOf(parsed.comparison.block.tree);
+  give({ id, kind: "season", result, ground, firstDay: 0, tookMs: seasonTookMs });
+}
+
+function slicesFor(id: number, progress: Slices["progress"]): Slices {
+  return { outdated: () => id !== newest, pause, now: () => performance.now(), progress };
+}
+
+function groundOf(tree: {
+  readonly limits: { readonly airLimitFraction: number };
+  readonly roots: { readonly depthCm: number };
+}): Answer["ground"] {
+  return { airLimitFraction: tree.limits.airLimitFraction, rootDepthCm: tree.roots.depthCm };
 }
 
 /** Resolves after messages that are waiting have been received. */
@@ -61,6 +89,11 @@ function pause(): Promise<void> {
     door.port1.onmessage = () => resolve();
     door.port2.postMessage(null);
   });
+}
+
+/** Sends an answer without copying its arrays. */
+function give(message: Extract<WorkerMessage, Answer>): void {
+  self.postMessage(message, { transfer: [...buffersIn(message.result)] });
 }
 
 /** Every array buffer in a result, once. */

@@ -6,15 +6,16 @@ export interface CompareRequest {
   readonly kind: "compare";
   /** A comparison file; its weather file is one of those the worker carries. */
   readonly file: object;
-  /** A few days on the same calendar to show while the season is computed. */
-  readonly preview?: { readonly file: object; readonly firstDay: number };
+  /** The tree that is looked at; the soil's pictures always show the mean one. */
+  readonly tree: "mean" | "under-fed";
+  /** The days in view on the same calendar, shown while the season is computed. */
+  readonly preview: { readonly file: object; readonly firstDay: number };
 }
 
 /** What the pictures need to know beside the result. */
 export interface Ground {
   readonly airLimitFraction: number;
   readonly rootDepthCm: number;
-  readonly topShare: number;
 }
 
 export interface Answer {

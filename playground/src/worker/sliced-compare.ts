@@ -1,4 +1,4 @@
-import { createSimulation, type Result } from "rootledger";
+import { createSimulation, type Result, type SimulateOptions, type Simulation } from "rootledger";
 import { type Arm, type Comparison, type ComparisonResult, gather, scenarioOf } from "rootledger/compare";
 
 /** Work between two looks at the message queue. */
@@ -13,13 +13,20 @@ export interface Slices {
   readonly progress: (done: number, all: number) => void;
 }
 
+export interface SlicedOptions {
+  readonly trees: NonNullable<SimulateOptions["trees"]>;
+  readonly defaultsUsed: ComparisonResult["defaultsUsed"];
+  /** May put a fresh simulation into another state; false gives the whole comparison up. */
+  readonly prepare?: (simulation: Simulation, arm: number) => boolean;
+}
+
 /**
  * `compare`, carried out in slices: the same simulations and the same gathering, but interruptible.
- * @returns undefined if a newer request came meanwhile
+ * @returns undefined if a newer request came meanwhile, or a simulation could not be prepared
  */
 export async function slicedCompare(
   comparison: Comparison,
-  defaultsUsed: ComparisonResult["defaultsUsed"],
+  { trees, defaultsUsed, prepare }: SlicedOptions,
   slices: Slices,
 ): Promise<ComparisonResult | undefined> {
   const { soils, programmes, season } = comparison;
@@ -29,10 +36,9 @@ export async function slicedCompare(
   let sliceEnds = slices.now() + sliceMs;
   for (const soil of soils) {
     for (const programme of programmes) {
-      const simulation = createSimulation(scenarioOf(comparison, soil, programme), {
-        trees: ["under-fed", "mean"],
-        cells: { fromHour: 0, hours },
-      });
+      const scenario = scenarioOf(comparison, soil, programme);
+      const simulation = createSimulation(scenario, { trees, cells: { fromHour: 0, hours } });
+      if (prepare && !prepare(simulation, arms.length)) return undefined;
       while (simulation.status().kind === "running") {
         simulation.step();
         if (slices.now() < sliceEnds) continue;

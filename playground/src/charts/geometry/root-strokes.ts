@@ -1,11 +1,16 @@
 import type { Result } from "rootledger";
 import type { SectionFrame } from "./section-frame.js";
 
-/** One root as a short curve: start, control, end, px. */
-export type Stroke = readonly [number, number, number, number, number, number];
+/** One root as a short curve, px, and the cell it lies in. */
+export interface Stroke {
+  readonly cell: number;
+  readonly start: readonly [number, number];
+  readonly bend: readonly [number, number];
+  readonly end: readonly [number, number];
+}
 
 /** Strokes on one side of the row for all roots together. */
-const strokesPerSide = 240;
+const strokesPerSide = 260;
 
 /**
  * Fine strokes whose number in each cell follows its share of the roots. Where they lie inside the cell is a fixed
@@ -26,7 +31,9 @@ export function rootStrokes(section: Result["section"], frame: SectionFrame): re
         const top = layerEdgesCm[layer]!;
         const atX = left + fraction(turn * 0.754877666) * (laneEdgesCm[lane + 1]! - left);
         const atY = top + fraction(turn * 0.569840291) * (layerEdgesCm[layer + 1]! - top);
-        for (const side of [-1, 1]) strokes.push(stroke(frame, side * atX, atY, turn + (side < 0 ? 0.5 : 0)));
+        for (const side of [-1, 1]) {
+          strokes.push(stroke(frame, layer * lanes + lane, side * atX, atY, turn + (side < 0 ? 0.5 : 0)));
+        }
       }
     }
   }
@@ -34,7 +41,7 @@ export function rootStrokes(section: Result["section"], frame: SectionFrame): re
 }
 
 /** A stroke that leans away from the trunk, more so near the surface. */
-function stroke(frame: SectionFrame, cm: number, depthCm: number, turn: number): Stroke {
+function stroke(frame: SectionFrame, cell: number, cm: number, depthCm: number, turn: number): Stroke {
   const lean = Math.sign(cm) * (0.35 + 0.6 * fraction(turn * 0.381966)) + (fraction(turn * 0.618034) - 0.5) * 1.4;
   const length = frame.width * (0.012 + 0.016 * fraction(turn * 0.7320508));
   const x = frame.x(cm);
@@ -42,7 +49,12 @@ function stroke(frame: SectionFrame, cm: number, depthCm: number, turn: number):
   const dx = lean * length;
   const dy = length * (0.45 + 0.7 * fraction(turn * 0.4142136));
   const bend = (fraction(turn * 0.2360679) - 0.5) * length * 0.8;
-  return [x - dx / 2, y - dy / 2, x + bend, y, x + dx / 2, Math.min(y + dy / 2, frame.y(frame.depthCm))];
+  return {
+    cell,
+    start: [x - dx / 2, Math.max(y - dy / 2, frame.skyHeight)],
+    bend: [x + bend, y],
+    end: [x + dx / 2, Math.min(y + dy / 2, frame.y(frame.depthCm))],
+  };
 }
 
 const fraction = (value: number): number => value - Math.floor(value);

@@ -17,19 +17,32 @@ export interface SectionFrame {
 }
 
 /** The picture shows the rooted ground and as much again beside it, at least this far from the row, cm. */
-const leastHalfWidthCm = 110;
+const leastHalfWidthCm = 140;
 /** Depth is drawn this much larger than width where there is room. */
 const widestStretch = 2.2;
 
-export function sectionFrame(section: Result["section"], fullWidth: number, left: number, em: number): SectionFrame {
+/** Room that the picture may take, px. */
+export interface SectionRoom {
+  readonly width: number;
+  /** Kept free on the left for the depths. */
+  readonly left: number;
+  readonly em: number;
+  /** Two soils must fit on one screen. */
+  readonly compact: boolean;
+}
+
+export function sectionFrame(
+  section: Result["section"],
+  { width: fullWidth, left, em, compact }: SectionRoom,
+): SectionFrame {
   const { laneEdgesCm, layerEdgesCm, lanes, layers } = section;
   const midAlleyCm = laneEdgesCm[lanes]!;
   const halfWidthCm = Math.min(midAlleyCm, Math.max(leastHalfWidthCm, rootedToCm(section) * 1.06));
   const depthCm = layerEdgesCm[layers]!;
   const width = fullWidth - left;
   const scale = width / (2 * halfWidthCm);
-  const soilHeight = Math.round(Math.min(depthCm * scale * widestStretch, width * 0.6));
-  const skyHeight = Math.round(4 * em);
+  const soilHeight = Math.round(Math.min(depthCm * scale * widestStretch, width * (compact ? 0.34 : 0.6)));
+  const skyHeight = Math.round((compact ? 3.1 : 4) * em);
   return {
     left,
     width,

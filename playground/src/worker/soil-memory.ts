@@ -1,0 +1,52 @@
+import type { Result, Simulation } from "rootledger";
+
+/** Water of every cell at each midnight of the last season computed, by place of the arm in the comparison. */
+export interface SoilMemory {
+  readonly arms: readonly RememberedArm[];
+}
+
+interface RememberedArm {
+  readonly section: Result["section"];
+  /** `[day * cells + cell]`, at the beginning of the day; the first one is that of the first hour. */
+  readonly theta: Float64Array;
+}
+
+/** Copies what a preview needs before the season's arrays are given away. */
+export function remember(results: readonly Result[]): SoilMemory {
+  return {
+    arms: results.map(({ section, cells, days }) => {
+      const count = section.layers * section.lanes;
+      const theta = new Float64Array(days.rows * count);
+      for (let day = 0; day < days.rows; day++) {
+        const hour = Math.max(0, day * 24 - 1);
+        theta.set(cells!.theta.subarray(hour * count, (hour + 1) * count), day * count);
+      }
+      return { section: structuredClone(section), theta };
+    }),
+  };
+}
+
+/**
+ * Puts a fresh simulation of one tree into the soil as it was remembered on a day of the season.
+ * @returns false if the arm's soil or cells are others now
+ */
+export function recall(memory: SoilMemory, arm: number, day: number, simulation: Simulation): boolean {
+  const known = memory.arms[arm];
+  const { section } = simulation.result();
+  if (!known || !sameCells(known.section, section)) return false;
+  const count = section.layers * section.lanes;
+  const theta = Array.from(known.theta.subarray(day * count, (day + 1) * count));
+  const stored = theta.reduce((sum, share, cell) => sum + share * section.volumeCm3[cell]!, 0);
+  simulation.restore({ ...simulation.snapshot(), theta: [theta], storedCm3: [stored] });
+  return true;
+}
+
+function sameCells(a: Result["section"], b: Result["section"]): boolean {
+  const equal = (x: Float64Array, y: Float64Array): boolean => x.length === y.length && x.every((v, i) => v === y[i]);
+  return (
+    equal(a.layerEdgesCm, b.layerEdgesCm) &&
+    equal(a.laneEdgesCm, b.laneEdgesCm) &&
+    equal(a.thetaSaturated, b.thetaSaturated) &&
+    equal(a.thetaAtPullLimit, b.thetaAtPullLimit)
+  );
+}
