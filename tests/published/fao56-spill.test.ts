@@ -1,7 +1,7 @@
 import { tabulateSoil, vanGenuchtenCurve } from "rootledger/ground";
 import { stressCoefficient } from "rootledger/tree";
 import { emptyFluxes, fillGround, spillEngine, stripGrid } from "rootledger/water";
-import { describe, expect, it } from "vitest";
+import { describe, it } from "vitest";
 import { expectWithin } from "./near.js";
 
 // Allen, R.G., Pereira, L.S., Raes, D., Smith, M. (1998). Crop evapotranspiration. FAO Irrigation and Drainage Paper 56.

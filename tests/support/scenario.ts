@@ -14,6 +14,8 @@ export interface Variation {
   readonly rainMm?: readonly number[];
   readonly offsetsM?: readonly number[];
   readonly emitterFlowLPerH?: number;
+  readonly pluggedPerTree?: number;
+  readonly bottom?: Scenario["soil"]["bottom"];
   readonly start?: Scenario["start"];
   readonly roots?: Partial<Scenario["block"]["tree"]["roots"]>;
 }
@@ -66,11 +68,13 @@ export function scenarioWith(variation: Variation = {}): Scenario {
         offsetsM: variation.offsetsM ?? [-0.5, 0.5],
         emitterSpacingM: 0.4,
         emitterFlowLPerH: variation.emitterFlowLPerH ?? 1.6,
+        pluggedPerTree: variation.pluggedPerTree ?? 0,
         lowQuarterUniformityFraction: 0.85,
       },
     },
     soil: {
       name: variation.texture ?? "loam",
+      bottom: variation.bottom ?? { kind: "free-drainage" },
       horizons: variation.horizons ?? [
         { toCm: 100, texture: variation.texture ?? "loam", structure: variation.structure ?? "ordinary" },
       ],

@@ -4,8 +4,8 @@ import { textureClasses } from "rootledger/ground";
 import { describe, expect, it } from "vitest";
 import { calendar, scenarioWith, type Variation } from "../../support/scenario.js";
 
-/** One line of ten emitters at 0.8 L/h: the slowest layout below. */
-const leastFlowLPerH = 8;
+/** One line of ten emitters at 0.8 L/h, four of them plugged: the slowest layout below. */
+const leastFlowLPerH = 4.8;
 
 const texture = fc.constantFrom(...textureClasses);
 const structure = fc.constantFrom("tight" as const, "ordinary" as const, "crumbly" as const);
@@ -34,6 +34,13 @@ const variation: fc.Arbitrary<Variation> = fc.record({
   rainMm: fc.array(fc.constantFrom(0, 0, 0, 4, 25, 150), { minLength: 12, maxLength: 12 }),
   offsetsM: fc.constantFrom([0], [-0.5, 0.5], [-0.8, 0, 0.8], [-0.9, -0.3, 0.3, 0.9]),
   emitterFlowLPerH: fc.constantFrom(0.8, 1.6, 4),
+  pluggedPerTree: fc.constantFrom(0, 0, 4),
+  bottom: fc.constantFrom(
+    { kind: "free-drainage" as const },
+    { kind: "free-drainage" as const },
+    { kind: "water-table" as const },
+    { kind: "impeding" as const, conductivityMmPerH: 0.2 },
+  ),
   start: fc.record({
     tensionKPa: fc.double({ min: 0.1, max: 300, noNaN: true }),
     kind: fc.constant("same-state" as const),

@@ -63,7 +63,8 @@ export function gather(
   const { programmes, soils, block } = comparison;
   const layout = lineLayout(block.lines.offsetsM, block.treeSpacingM, block.lines.emitterSpacingM);
   const flow = (programme: Programme): number =>
-    layout.emittersPerTree * (programme.emitterFlowLPerH ?? block.lines.emitterFlowLPerH);
+    (layout.emittersPerTree - block.lines.pluggedPerTree) *
+    (programme.emitterFlowLPerH ?? block.lines.emitterFlowLPerH);
   const changes = pairs(programmes).map(([from, to]) => ({
     from: from.name,
     to: to.name,

@@ -26,6 +26,8 @@ export const defaults: {
   readonly airZeroFraction: Default<number>;
   readonly airReturnKPa: Default<number>;
   readonly lowQuarterUniformityFraction: Default<number>;
+  readonly pluggedPerTree: Default<number>;
+  readonly bottomKind: Default<"free-drainage">;
   readonly structure: Default<Structure>;
   readonly windHeightM: Default<number>;
   readonly et0Method: Default<"penman-monteith">;
@@ -89,6 +91,16 @@ export const defaults: {
     value: 0.85,
     source: "California Polytechnic State University irrigation evaluations, 329 fields: drip 0.85",
     published: "0.80-0.90 average, above 0.90 excellent (University of California 2019)",
+  },
+  pluggedPerTree: {
+    value: 0,
+    source: "every emitter is open unless the file says otherwise",
+    published: "none",
+  },
+  bottomKind: {
+    value: "free-drainage",
+    source: `${ownChoice}: no water table or tight layer is known of`,
+    published: "none",
   },
   structure: {
     value: "ordinary",

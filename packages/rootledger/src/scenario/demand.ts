@@ -1,8 +1,7 @@
-import { circleStripShare } from "../numeric/circle-strip.js";
 import { dayNumber } from "../numeric/day-number.js";
 import { halfSineShare } from "../numeric/half-sine.js";
 import { kcbByDay } from "../tree/kcb-by-day.js";
-import type { Grid } from "../water/grid.js";
+import type { Prepared } from "./ground-of.js";
 import type { Scenario } from "./scenario.js";
 
 /** FAO-56 eq. 72, upper limit of Kc after wetting, without its climate term (standard climate: 2 m/s, 45 % RHmin). */
@@ -25,9 +24,10 @@ export interface Demand {
  * Transpiration = Kcb x ET0 x ground of the tree. Evaporation of a lane at most min(Kc max - Kcb, exposed share x Kc max)
  * x ET0 (FAO-56 eq. 71, lane by lane: the exposed share is the part not under the canopy disc).
  *
- * @example demandOf(scenario, grid).transpirationCm3[0]
+ * @example demandOf(scenario, prepared).transpirationCm3[0]
  */
-export function demandOf(scenario: Scenario, grid: Grid): Demand {
+export function demandOf(scenario: Scenario, prepared: Pick<Prepared, "grid" | "exposedByLane">): Demand {
+  const { grid, exposedByLane } = prepared;
   const { season, weather, block } = scenario;
   const skip = dayNumber(season.startDate) - dayNumber(weather.startDate);
   const days = season.days;
@@ -36,17 +36,12 @@ export function demandOf(scenario: Scenario, grid: Grid): Demand {
   const groundCm2 = block.treeSpacingM * block.rowSpacingM * 1e4;
   const transpirationCm3 = new Float64Array(days);
   const evaporationCm3 = new Float64Array(days * grid.lanes);
-  const exposed = new Float64Array(grid.lanes);
-  for (let j = 0; j < grid.lanes; j++) {
-    const radiusCm = block.tree.canopyDiameterM * 50;
-    exposed[j] = 1 - circleStripShare(grid.laneEdgesCm[j], grid.laneEdgesCm[j + 1], radiusCm, block.treeSpacingM * 100);
-  }
   for (let d = 0; d < days; d++) {
     const et0Cm = et0Mm[d] / 10;
     transpirationCm3[d] = kcb[d] * et0Cm * groundCm2;
     const energy = kcMax > kcb[d] ? kcMax - kcb[d] : 0;
     for (let j = 0; j < grid.lanes; j++) {
-      const byExposure = exposed[j] * kcMax;
+      const byExposure = exposedByLane[j] * kcMax;
       evaporationCm3[d * grid.lanes + j] = (byExposure < energy ? byExposure : energy) * et0Cm * grid.laneAreaCm2[j];
     }
   }

@@ -1,18 +1,20 @@
 import type { SoilCurve } from "../ground/curve.js";
 import { defaultSoilCurve } from "../ground/default-curve.js";
 import { tabulateSoil } from "../ground/table.js";
+import { withTrappedAir } from "../ground/trapped-air.js";
 import { vanGenuchtenCurve } from "../ground/van-genuchten.js";
-import { lineLayout } from "../lines/layout.js";
 import { rootDepthShare } from "../tree/root-depth-share.js";
-import { rootLaneShare } from "../tree/root-lane-share.js";
-import { cmPerM, headFromTension } from "../units.js";
+import { cmPerM, headFromTension, mmPerCm } from "../units.js";
+import type { BottomEdge } from "../water/bottom.js";
+import type { WaterSetup } from "../water/bucket.js";
 import type { EmitterLines } from "../water/cascade.js";
-import { type Grid, stripGrid } from "../water/grid.js";
+import type { Grid } from "../water/grid.js";
 import { fillGround, type Ground } from "../water/ground.js";
 import type { TreeLimits } from "../water/stress.js";
-import { laneEdges, layerEdges } from "../water/strip-edges.js";
+import { layerEdges } from "../water/strip-edges.js";
 import type { RootZone } from "../water/uptake.js";
-import type { Horizon, Scenario } from "./scenario.js";
+import { cellsOf } from "./geometry.js";
+import type { Horizon, Scenario, Soil } from "./scenario.js";
 
 /** A scenario turned into cells. */
 export interface Prepared {
@@ -23,6 +25,9 @@ export interface Prepared {
   readonly lineAtCm: Float64Array;
   readonly roots: RootZone;
   readonly limits: TreeLimits;
+  readonly bottom: BottomEdge;
+  readonly cracks: WaterSetup["bypass"] | undefined;
+  readonly exposedByLane: Float64Array;
   /** Flow of all open emitters of the mean tree, L/h. */
   readonly treeFlowLPerH: number;
   /** Ground of one tree, cm2. */
@@ -34,11 +39,12 @@ export interface Prepared {
 
 export interface GridChoice {
   /** Least number of lanes; default 8. */
-  readonly lanes?: number;
+  readonly lanes?: number | undefined;
+  readonly geometry?: "strip" | "ring" | undefined;
 }
 
 /**
- * Cells, soil, roots and lines of a scenario. Lines are taken as continuous along the row (strip geometry).
+ * Cells, soil, roots and lines of a scenario.
  *
  * @throws RangeError if lines, roots or horizons do not fit the block.
  * @example groundOf(scenario).grid.cells
@@ -46,35 +52,25 @@ export interface GridChoice {
 export function groundOf(scenario: Scenario, choice: GridChoice = {}): Prepared {
   const { block, soil, programme } = scenario;
   const { tree, lines } = block;
-  const layout = lineLayout(lines.offsetsM, block.treeSpacingM, lines.emitterSpacingM);
-  const halfRowCm = (block.rowSpacingM * cmPerM) / 2;
   const bottomCm = soil.horizons[soil.horizons.length - 1].toCm;
   const depthCm = tree.roots.depthCm < bottomCm ? tree.roots.depthCm : bottomCm;
-  const grid = stripGrid({
-    layerEdgesCm: layerEdges([depthCm, ...soil.horizons.map((h) => h.toCm)]),
-    laneEdgesCm: laneEdges(layout.lineAtCm, halfRowCm, choice.lanes ?? 8),
-    rowLengthCm: block.treeSpacingM * cmPerM,
-    sides: 2,
-  });
+  const layers = layerEdges([depthCm, ...soil.horizons.map((h) => h.toCm)]);
+  const cells = cellsOf(scenario, layers, choice.lanes ?? 8, choice.geometry);
+  const { grid } = cells;
   const ground = fillGround(
     grid,
-    soil.horizons.map((h) => tabulateSoil(curveOf(h))),
+    soil.horizons.map((h) => tabulateSoil(curveOf(h, soil))),
     materialOf(grid, soil.horizons),
   );
   const byLayer = rootDepthShare(grid.layerEdgesCm, depthCm, tree.roots.topShare);
-  const byLane = rootLaneShare(grid.laneEdgesCm, layout.lineAtCm, block.treeSpacingM * cmPerM, tree.roots.lateral);
   const share = new Float64Array(grid.cells);
-  for (let c = 0; c < grid.cells; c++) share[c] = byLayer[(c / grid.lanes) | 0] * byLane[c % grid.lanes];
-  const flow = programme.emitterFlowLPerH ?? lines.emitterFlowLPerH;
+  for (let c = 0; c < grid.cells; c++) share[c] = byLayer[(c / grid.lanes) | 0] * cells.rootByLane[c % grid.lanes];
   return {
     grid,
-    geometryReason: `strip: emitters ${lines.emitterSpacingM} m apart are taken as continuous lines along the row`,
+    geometryReason: cells.reason,
     ground,
-    lines: {
-      edge: Int32Array.from(layout.lineAtCm, (at) => nearestEdge(grid.laneEdgesCm, at)),
-      share: Float64Array.from(layout.share),
-    },
-    lineAtCm: Float64Array.from(layout.lineAtCm),
+    lines: cells.lines,
+    lineAtCm: Float64Array.from(cells.lineAtCm),
     roots: { share, compensationOnset: tree.roots.compensationOnset },
     limits: {
       pullLimitHeadCm: headFromTension(tree.limits.pullLimitKPa),
@@ -83,16 +79,28 @@ export function groundOf(scenario: Scenario, choice: GridChoice = {}): Prepared 
       airZero: tree.limits.airZeroFraction,
       airReturnHeadCm: headFromTension(tree.limits.airReturnKPa),
     },
-    treeFlowLPerH: layout.emittersPerTree * flow,
+    bottom: bottomOf(soil),
+    cracks: soil.cracks,
+    exposedByLane: cells.exposedByLane,
+    treeFlowLPerH: cells.openEmitters * (programme.emitterFlowLPerH ?? lines.emitterFlowLPerH),
     groundCm2: block.treeSpacingM * block.rowSpacingM * cmPerM * cmPerM,
     rootedDepthCm: depthCm,
     rootedLayers: grid.layerEdgesCm.indexOf(depthCm),
   };
 }
 
-function curveOf(horizon: Horizon): SoilCurve {
-  if ("texture" in horizon) return defaultSoilCurve(horizon.texture, horizon.structure);
-  return vanGenuchtenCurve(`own curve to ${horizon.toCm} cm`, horizon.vanGenuchten, "given in the scenario");
+function bottomOf({ bottom }: Soil): BottomEdge {
+  if (bottom.kind === "water-table") return { kind: "head", headCm: 0 };
+  if (bottom.kind === "free-drainage") return bottom;
+  return { kind: "impeding", conductivityCmPerH: bottom.conductivityMmPerH / mmPerCm };
+}
+
+function curveOf(horizon: Horizon, soil: Soil): SoilCurve {
+  const curve =
+    "texture" in horizon
+      ? defaultSoilCurve(horizon.texture, horizon.structure)
+      : vanGenuchtenCurve(`own curve to ${horizon.toCm} cm`, horizon.vanGenuchten, "given in the scenario");
+  return soil.trappedAirFraction === undefined ? curve : withTrappedAir(curve, soil.trappedAirFraction);
 }
 
 function materialOf(grid: Grid, horizons: readonly Horizon[]): Uint8Array {
@@ -103,10 +111,4 @@ function materialOf(grid: Grid, horizons: readonly Horizon[]): Uint8Array {
     material[c] = horizons.findIndex((h) => middleCm < h.toCm);
   }
   return material;
-}
-
-function nearestEdge(edges: Float64Array, at: number): number {
-  let best = 0;
-  for (let e = 1; e < edges.length; e++) if (Math.abs(edges[e] - at) < Math.abs(edges[best] - at)) best = e;
-  return best;
 }

@@ -11,6 +11,8 @@ export interface SimulateOptions {
   readonly engine?: EngineMaker;
   /** Default: the mean tree alone. */
   readonly trees?: readonly TreeName[];
+  /** Asks for the other geometry than the layout's rule would choose. */
+  readonly geometry?: "strip" | "ring";
   /** Least number of lanes across half a row; default 8. */
   readonly lanes?: number;
   /** Largest change of theta in a sub-step, m3/m3; default 0.01. */

@@ -16,7 +16,7 @@ export function lineFaults(
   path: string,
   spacing: { readonly treeM: number | undefined; readonly rowM: number | undefined },
 ): Fault[] {
-  const { offsetsM, emitterSpacingM } = lines;
+  const { offsetsM, emitterSpacingM, pluggedPerTree } = lines;
   const near = (a: number, b: number): boolean => Math.abs(a - b) < samePlaceM;
   const found: Fault[] = [];
   offsetsM.forEach((offset, i) => {
@@ -34,6 +34,12 @@ export function lineFaults(
   });
   if (spacing.treeM !== undefined && emitterSpacingM > spacing.treeM) {
     found.push(fault("emitters-too-far-apart", `${path}.emitterSpacingM`, emitterSpacingM, { spacing: spacing.treeM }));
+  }
+  if (spacing.treeM !== undefined && pluggedPerTree !== undefined) {
+    const emitters = (offsetsM.length * spacing.treeM) / emitterSpacingM;
+    if (pluggedPerTree > emitters - 1) {
+      found.push(fault("no-open-emitter", `${path}.pluggedPerTree`, pluggedPerTree, { emitters }));
+    }
   }
   return found;
 }
@@ -108,6 +114,7 @@ export function filledBlock(file: BlockFile, path: string, used: DefaultUsed[]):
       offsetsM: lines.offsetsM,
       emitterSpacingM: lines.emitterSpacingM,
       emitterFlowLPerH: lines.emitterFlowLPerH,
+      pluggedPerTree: pick(used, `${path}.lines.pluggedPerTree`, lines.pluggedPerTree, defaults.pluggedPerTree),
       lowQuarterUniformityFraction: pick(
         used,
         uniformityPath,

@@ -47,7 +47,9 @@ function runPlace(file: unknown): RunPlace {
   const whole = lines && treeSpacingM !== undefined && treeSpacingM > 0;
   return {
     seasonDays: readPart(z.int().min(1).max(20000), file, ["season", "days"]),
-    emittersPerTree: whole ? (lines.offsetsM.length * treeSpacingM) / lines.emitterSpacingM : undefined,
+    emittersPerTree: whole
+      ? (lines.offsetsM.length * treeSpacingM) / lines.emitterSpacingM - (lines.pluggedPerTree ?? 0)
+      : undefined,
     emitterFlowLPerH: lines?.emitterFlowLPerH,
   };
 }

@@ -8,7 +8,7 @@ import type { ProgrammeFile, RunFile } from "./schema-programme.js";
 /** What a run cannot be checked without; undefined where the file's own is not readable. */
 export interface RunPlace {
   readonly seasonDays: number | undefined;
-  /** Emitters per tree. */
+  /** Open emitters per tree. */
   readonly emittersPerTree: number | undefined;
   readonly emitterFlowLPerH: number | undefined;
 }

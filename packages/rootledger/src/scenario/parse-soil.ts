@@ -80,7 +80,13 @@ export function filledSoil(soil: SoilFile, path: string, used: DefaultUsed[]): S
       texture,
     };
   });
-  return { name: soil.name, horizons };
+  return {
+    name: soil.name,
+    horizons,
+    bottom: soil.bottom ?? { kind: pick(used, `${path}.bottom.kind`, undefined, defaults.bottomKind) },
+    ...(soil.cracks === undefined ? {} : { cracks: soil.cracks }),
+    ...(soil.trappedAirFraction === undefined ? {} : { trappedAirFraction: soil.trappedAirFraction }),
+  };
 }
 
 const textureClass = (text: string | undefined): TextureClass | undefined =>

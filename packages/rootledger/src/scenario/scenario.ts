@@ -65,6 +65,8 @@ export interface Lines {
   readonly offsetsM: readonly number[];
   readonly emitterSpacingM: number;
   readonly emitterFlowLPerH: number;
+  /** Emitters of a tree that are plugged; the others are open. */
+  readonly pluggedPerTree: number;
   /** Mean flow of the lowest quarter of emitters over the mean flow. */
   readonly lowQuarterUniformityFraction: number;
 }
@@ -84,8 +86,20 @@ export type Horizon = { readonly toCm: number; readonly structure: Structure } &
 
 export interface Soil {
   readonly name: string;
-  /** From the surface down; the last one ends the profile, below it water drains freely. */
+  /** From the surface down; the last one ends the profile. */
   readonly horizons: readonly Horizon[];
+  /**
+   * What lies below the last horizon: ground that drains freely, a water table at the profile's lower end, or a layer that
+   * takes no more than a stated flow.
+   */
+  readonly bottom:
+    | { readonly kind: "free-drainage" }
+    | { readonly kind: "water-table" }
+    | { readonly kind: "impeding"; readonly conductivityMmPerH: number };
+  /** Sensitivity: share of the water entering the surface that cracks carry straight down. */
+  readonly cracks?: { readonly fraction: number; readonly toDepthCm: number };
+  /** Sensitivity: share of the pores that stay filled with air when the soil is wetted. */
+  readonly trappedAirFraction?: number;
 }
 
 export interface SiteWeather {

@@ -1,11 +1,12 @@
 import { z } from "zod";
 import { defaults } from "./defaults.js";
-import { between, isoDate, named, openFraction, orDefault, positive } from "./schema-fields.js";
+import { between, isoDate, named, openFraction, orDefault, positive, whole } from "./schema-fields.js";
 
 export interface LinesFile {
   offsetsM: number[];
   emitterSpacingM: number;
   emitterFlowLPerH: number;
+  pluggedPerTree?: number | undefined;
   lowQuarterUniformityFraction?: number | undefined;
 }
 
@@ -47,6 +48,10 @@ export const linesSchema: z.ZodType<LinesFile> = z.strictObject({
     .describe("Driplines across the row: mirror pairs such as -0.5 and 0.5, and 0 for one on the row."),
   emitterSpacingM: positive(10, "Distance between emitters along a line, m."),
   emitterFlowLPerH: positive(60, "Flow of one emitter, L/h."),
+  pluggedPerTree: orDefault(
+    whole(0, 1000, "Emitters of a tree that are plugged; the others are open."),
+    defaults.pluggedPerTree,
+  ),
   lowQuarterUniformityFraction: orDefault(
     z.number().gt(0).max(1).describe("Mean flow of the lowest quarter of emitters over the mean flow."),
     defaults.lowQuarterUniformityFraction,

@@ -19,10 +19,27 @@ export interface HorizonFile {
   structure?: Structure | undefined;
 }
 
+export type BottomFile =
+  | { kind: "free-drainage" }
+  | { kind: "water-table" }
+  | { kind: "impeding"; conductivityMmPerH: number };
+
 export interface SoilFile {
   name: string;
   horizons: HorizonFile[];
+  bottom?: BottomFile | undefined;
+  cracks?: { fraction: number; toDepthCm: number } | undefined;
+  trappedAirFraction?: number | undefined;
 }
+
+const bottomSchema = z.discriminatedUnion("kind", [
+  z.strictObject({ kind: z.literal("free-drainage") }),
+  z.strictObject({ kind: z.literal("water-table") }),
+  z.strictObject({
+    kind: z.literal("impeding"),
+    conductivityMmPerH: positive(1000, "Most that the layer below the profile lets through, mm/h."),
+  }),
+]);
 
 const vanGenuchtenSchema = z.strictObject({
   thetaResidual: between(0, 0.5, "Water content at very high tension, m3/m3."),
@@ -57,5 +74,22 @@ export const soilSchema: z.ZodType<SoilFile> = z.strictObject({
     .array(horizonSchema)
     .min(1)
     .max(12)
-    .describe("From the surface down; below the last one water drains freely."),
+    .describe("From the surface down; `bottom` says what lies below the last one."),
+  bottom: bottomSchema
+    .optional()
+    .describe(
+      "Below the last horizon: free drainage, a water table at its lower end, or a layer that lets little through.",
+    ),
+  cracks: z
+    .strictObject({
+      fraction: between(0, 1, "Share of the water entering the surface that cracks carry straight down."),
+      toDepthCm: positive(500, "Depth that the cracks reach, cm."),
+    })
+    .optional()
+    .describe("Sensitivity, off unless given."),
+  trappedAirFraction: between(
+    0,
+    0.4,
+    "Sensitivity, off unless given: share of the pores that keep their air when wetted.",
+  ).optional(),
 });

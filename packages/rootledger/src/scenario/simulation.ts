@@ -76,12 +76,12 @@ export interface Simulation {
  * @example const run = createSimulation(scenario); while (run.status().kind === "running") run.step();
  */
 export function createSimulation(scenario: Scenario, options: SimulateOptions = {}): Simulation {
-  const prepared = groundOf(scenario, options.lanes === undefined ? {} : { lanes: options.lanes });
-  const demand = demandOf(scenario, prepared.grid);
+  const prepared = groundOf(scenario, { lanes: options.lanes, geometry: options.geometry });
+  const demand = demandOf(scenario, prepared);
   const valveH = valveEvents(scenario.programme, scenario.season.days, prepared.treeFlowLPerH);
   const endH = scenario.season.days * 24;
   const timeline = timelineOf(valveH, forcingBreaks(demand), endH);
-  const { ground, lines, roots, limits } = prepared;
+  const { ground, lines, roots, limits, bottom, cracks } = prepared;
   const makeEngine = options.engine ?? bucketEngine;
   const engine: WaterEngine = makeEngine({
     ground,
@@ -89,6 +89,8 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
     roots,
     innerEdge: "mirror",
     stress: twoLimits(limits),
+    bottom,
+    ...(cracks === undefined ? {} : { bypass: cracks }),
     ...(options.thetaChangePerStep === undefined ? {} : { thetaChangePerStep: options.thetaChangePerStep }),
   });
   const treeNames = options.trees ?? ["mean"];

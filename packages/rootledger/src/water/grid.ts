@@ -52,6 +52,8 @@ export interface RingShape {
   readonly laneEdgesCm: readonly number[];
   /** Emitters that belong to one tree, each with its own rings. */
   readonly emittersPerTree: number;
+  /** Radius of a wall that no water crosses below ground; beyond it lies ground that no emitter reaches. Default none. */
+  readonly wallAtCm?: number;
 }
 
 /**
@@ -71,7 +73,7 @@ export function ringGrid(shape: RingShape): Grid {
     const inner = shape.laneEdgesCm[j];
     const outer = shape.laneEdgesCm[j + 1];
     laneAreaCm2[j] = Math.PI * (outer * outer - inner * inner) * shape.emittersPerTree;
-    sideLengthCm[j] = 2 * Math.PI * outer * shape.emittersPerTree;
+    sideLengthCm[j] = outer === shape.wallAtCm ? 0 : 2 * Math.PI * outer * shape.emittersPerTree;
   }
   return finishGrid("ring", shape.layerEdgesCm, shape.laneEdgesCm, laneAreaCm2, sideLengthCm);
 }

@@ -57,7 +57,9 @@ export function richardsGrid(coarse: Grid, fineAt: FineAt, fineness: Fineness = 
   const perUnit = coarse.sideLengthCm[0];
   if (coarse.geometry === "strip") return stripGrid({ layerEdgesCm, laneEdgesCm, rowLengthCm: perUnit, sides: 1 });
   const emittersPerTree = perUnit / (2 * Math.PI * coarse.laneEdgesCm[1]);
-  return ringGrid({ layerEdgesCm, laneEdgesCm, emittersPerTree });
+  const wall = coarse.sideLengthCm.findIndex((length, j) => length === 0 && j < coarse.lanes - 1);
+  const wallAtCm = laneEdgesCm.find((edge) => wall >= 0 && Math.abs(edge - coarse.laneEdgesCm[wall + 1]) < 1e-9);
+  return ringGrid({ layerEdgesCm, laneEdgesCm, emittersPerTree, ...(wallAtCm === undefined ? {} : { wallAtCm }) });
 }
 
 /** Depths at which any lane changes soil. @example horizonsOf(grid, material) */

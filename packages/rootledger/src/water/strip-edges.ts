@@ -3,11 +3,11 @@ const nearLineCm = 5;
 
 /**
  * Layer edges of a profile: fine in the root mat, coarser below, with an edge at every required depth (horizon
- * boundaries, rooted depth, bottom). A template edge within 5 cm of a required one gives way to it.
+ * boundaries, rooted depth, bottom). A template edge within 4 cm of a required one (2.5 cm in the top 10 cm) gives way to it.
  *
  * @param requiredCm depths that must be edges, the largest is the bottom of the profile
  * @throws RangeError if no depth above 0 is given.
- * @example layerEdges([35, 100]) // Float64Array [0, 5, 10, 20, 35, 60, ...]
+ * @example layerEdges([35, 100]) // [0, 5, 10, 20, 30, 35, 40, 60, 80, 100]
  */
 export function layerEdges(requiredCm: readonly number[]): number[] {
   const bottom = Math.max(...requiredCm);
@@ -19,7 +19,7 @@ export function layerEdges(requiredCm: readonly number[]): number[] {
   const edges = new Set<number>([0, ...required]);
   for (const edge of template) {
     if (edge >= bottom) continue;
-    const crowded = required.some((depth) => Math.abs(depth - edge) < (edge <= 10 ? 2.5 : 5.001));
+    const crowded = required.some((depth) => Math.abs(depth - edge) < (edge <= 10 ? 2.5 : 4));
     if (!crowded) edges.add(edge);
   }
   return [...edges].sort((a, b) => a - b);

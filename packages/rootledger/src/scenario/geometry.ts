@@ -1,0 +1,152 @@
+import { lineLayout } from "../lines/layout.js";
+import { circleStripShare } from "../numeric/circle-strip.js";
+import { rootLaneShare } from "../tree/root-lane-share.js";
+import { cmPerM } from "../units.js";
+import type { EmitterLines } from "../water/cascade.js";
+import { type Grid, ringGrid, stripGrid } from "../water/grid.js";
+import { laneEdges } from "../water/strip-edges.js";
+import type { Block, Scenario, Soil } from "./scenario.js";
+
+/** How one tree's ground is cut into lanes, and what each lane holds. */
+export interface Cells {
+  readonly grid: Grid;
+  readonly reason: string;
+  readonly lines: EmitterLines;
+  readonly lineAtCm: readonly number[];
+  readonly rootByLane: Float64Array;
+  /** Share of each lane's surface that the canopy disc does not cover. */
+  readonly exposedByLane: Float64Array;
+  readonly openEmitters: number;
+}
+
+/**
+ * Open emitters of one line at most this far apart wet a continuous strip, m, by texture of the top horizon: about twice
+ * the half-width that a daily run wets. Our choice, no source.
+ */
+const joinedM = { coarse: 0.5, medium: 0.75, fine: 1 } as const;
+const coarse = ["sand", "loamy sand", "sandy loam"];
+const medium = ["loam", "silt loam", "silt", "sandy clay loam"];
+/** Rings may take up at most this share of the tree's ground. */
+const mostRingShare = 0.9;
+
+/**
+ * Chooses strip or rings by layout and soil alone, so that every programme of a comparison meets the same cells: a strip
+ * where the open emitters are close enough to join, else rings round each open emitter out to half their distance, and a
+ * rest lane that no emitter reaches.
+ *
+ * @param asked the geometry to use whatever the rule says
+ * @throws RangeError if no emitter is open or lines do not fit the row.
+ * @example cellsOf(scenario, [0, 20, 60, 100], 8, undefined).grid.geometry
+ */
+export function cellsOf(
+  scenario: Scenario,
+  layerEdgesCm: readonly number[],
+  lanes: number,
+  asked: "strip" | "ring" | undefined,
+): Cells {
+  const { block, soil } = scenario;
+  const { lines, treeSpacingM } = block;
+  const layout = lineLayout(lines.offsetsM, treeSpacingM, lines.emitterSpacingM);
+  const openEmitters = layout.emittersPerTree - lines.pluggedPerTree;
+  if (!(openEmitters > 0))
+    throw new RangeError(`cellsOf requires an open emitter: got ${openEmitters} open of ${layout.emittersPerTree}`);
+  const apartM = (treeSpacingM * lines.offsetsM.length) / openEmitters;
+  const limitM = joinedM[group(soil)];
+  const joined = apartM <= limitM + 1e-9;
+  const geometry = asked ?? (joined ? "strip" : "ring");
+  const why = `open emitters ${apartM.toPrecision(2)} m apart, in ${group(soil)} soil they join up to ${limitM} m`;
+  const reason = `${geometry}: ${why}${asked === undefined ? "" : "; asked for"}`;
+  return geometry === "strip"
+    ? stripCells(block, layout, layerEdgesCm, lanes, reason, openEmitters)
+    : ringCells(block, layerEdgesCm, lanes, reason, openEmitters, apartM);
+}
+
+function group(soil: Soil): keyof typeof joinedM {
+  const [top] = soil.horizons;
+  if (!("texture" in top)) return "coarse";
+  return coarse.includes(top.texture) ? "coarse" : medium.includes(top.texture) ? "medium" : "fine";
+}
+
+function stripCells(
+  block: Block,
+  layout: ReturnType<typeof lineLayout>,
+  layerEdgesCm: readonly number[],
+  lanes: number,
+  reason: string,
+  openEmitters: number,
+): Cells {
+  const rowLengthCm = block.treeSpacingM * cmPerM;
+  const grid = stripGrid({
+    layerEdgesCm,
+    laneEdgesCm: laneEdges(layout.lineAtCm, (block.rowSpacingM * cmPerM) / 2, lanes),
+    rowLengthCm,
+    sides: 2,
+  });
+  const radiusCm = (block.tree.canopyDiameterM * cmPerM) / 2;
+  const exposedByLane = new Float64Array(grid.lanes);
+  for (let j = 0; j < grid.lanes; j++) {
+    exposedByLane[j] = 1 - circleStripShare(grid.laneEdgesCm[j], grid.laneEdgesCm[j + 1], radiusCm, rowLengthCm);
+  }
+  return {
+    grid,
+    reason,
+    lines: {
+      edge: Int32Array.from(layout.lineAtCm, (at) => grid.laneEdgesCm.findIndex((edge) => Math.abs(edge - at) < 1e-6)),
+      share: Float64Array.from(layout.share),
+    },
+    lineAtCm: layout.lineAtCm,
+    rootByLane: rootLaneShare(grid.laneEdgesCm, layout.lineAtCm, rowLengthCm, block.tree.roots.lateral),
+    exposedByLane,
+    openEmitters,
+  };
+}
+
+function ringCells(
+  block: Block,
+  layerEdgesCm: readonly number[],
+  lanes: number,
+  reason: string,
+  openEmitters: number,
+  apartM: number,
+): Cells {
+  const groundCm2 = block.treeSpacingM * block.rowSpacingM * cmPerM * cmPerM;
+  const fullCm = Math.sqrt(groundCm2 / (openEmitters * Math.PI));
+  const widestCm = Math.sqrt(mostRingShare) * fullCm;
+  const halfApartCm = (apartM * cmPerM) / 2;
+  const wallAtCm = halfApartCm < widestCm ? halfApartCm : widestCm;
+  const edges = laneEdges([0], wallAtCm, lanes - 1);
+  const grid = ringGrid({ layerEdgesCm, laneEdgesCm: [...edges, fullCm], emittersPerTree: openEmitters, wallAtCm });
+  const radiusCm = (block.tree.canopyDiameterM * cmPerM) / 2;
+  const covered = Math.min(1, (Math.PI * radiusCm * radiusCm) / groundCm2);
+  return {
+    grid,
+    reason,
+    lines: { edge: Int32Array.of(0), share: Float64Array.of(1) },
+    lineAtCm: [0],
+    rootByLane: rootsByRing(grid, rootedAreaCm2(block, groundCm2)),
+    exposedByLane: new Float64Array(grid.lanes).fill(1 - covered),
+    openEmitters,
+  };
+}
+
+/** Ground with roots, cm2 per tree: the strip along the lines or the disc round the trunk, at most all of it. */
+function rootedAreaCm2(block: Block, groundCm2: number): number {
+  const { lateral } = block.tree.roots;
+  const area =
+    lateral.kind === "disc"
+      ? Math.PI * lateral.radiusCm * lateral.radiusCm
+      : 2 * lateral.halfWidthCm * block.lines.offsetsM.length * block.treeSpacingM * cmPerM;
+  return area < groundCm2 ? area : groundCm2;
+}
+
+/** Roots fill the rings from the emitters outward until their area is used up, then the rest lane; even within it. */
+function rootsByRing(grid: Grid, areaCm2: number): Float64Array {
+  const share = new Float64Array(grid.lanes);
+  let left = areaCm2;
+  for (let j = 0; j < grid.lanes; j++) {
+    const here = left < grid.laneAreaCm2[j] ? left : grid.laneAreaCm2[j];
+    share[j] = here / areaCm2;
+    left -= here;
+  }
+  return share;
+}
