@@ -2,7 +2,7 @@
 // and, for the browser, from Debian's packages.
 //   start [--once]   install, build, print the comparison, serve the playground (--once ends after printing)
 //   test             install, find the browser, build, check, run every test; last line "N passed, N failed"
-//   check            formatter, linter, import rules, dead exports, package linters
+//   check            types, formatter, linter, import rules, dead exports, package linters
 import { readdirSync, readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -56,6 +56,7 @@ async function check() {
 async function runChecks() {
   const failures = [];
   const checks = [
+    ["types", "tsc", ["-b"]],
     ["format and lint", "biome", ["ci", "--error-on-warnings", "."]],
     ["imports", "depcruise", ["--config", ".dependency-cruiser.mjs", ...sources]],
     ["dead exports", "knip", ["--config", ".knip.json"]],
