@@ -1,4 +1,5 @@
 export { type BrooksCorey, brooksCoreyCurve, type Campbell, campbellCurve } from "./brooks-corey.js";
+export { capillaryLengthCm } from "./capillary-length.js";
 export {
   type CarselParrishRow,
   carselParrish,
@@ -49,8 +50,22 @@ export {
 } from "./field-capacity.js";
 export { type GardnerConductivity, gardnerConductivityAt } from "./gardner.js";
 export { type GardnerCurveParameters, gardnerCurve } from "./gardner-curve.js";
+export {
+  type GreenAmptSoil,
+  greenAmptPonded,
+  greenAmptRateCmPerH,
+  greenAmptTimeH,
+  type Infiltrated,
+} from "./green-ampt.js";
+export {
+  greenAmptPondingDepthCm,
+  greenAmptPondingTimeH,
+  greenAmptUnderRain,
+  type RainInfiltrated,
+} from "./green-ampt-rain.js";
 export { type MeasuredPoint, measuredCurve } from "./measured-curve.js";
 export { curveFromLimits, type MeasuredLimits, wiltingTensionKPa } from "./measured-limits.js";
+export { gravityShareOfKSat, gravityTimeH, type PhilipSoil, philipInfiltration } from "./philip-infiltration.js";
 export { type ThetaKnot, withThetaMapped } from "./pore-map.js";
 export { curveAt, type Horizon, type Profile, profileLayers, requireProfile } from "./profile.js";
 export { type GreenAmptRow, rawlsGreenAmpt, rawlsGreenAmptSource } from "./rawls-green-ampt.js";
@@ -62,12 +77,14 @@ export {
   saxtonRawlsCurve,
 } from "./saxton-rawls.js";
 export { type GravelEffect, osmoticTensionKPa, saxtonRawlsGravel } from "./saxton-rawls-gravel.js";
+export { sorptivityCmPerSqrtH } from "./sorptivity.js";
 export { withStones } from "./stones.js";
 export { macroporeSuctionCm, type Structure, type StructureFactors, withStructure } from "./structure.js";
 export { structureFactors } from "./structure-factors.js";
 export { type SoilTable, tabulateSoil } from "./table.js";
 export { type Texture, type TextureClass, textureClasses, textureClassOf } from "./texture.js";
 export { textureCentre, usualOrganicMatterFraction } from "./texture-centre.js";
+export { withTrappedAir } from "./trapped-air.js";
 export { type NearSaturation, type VanGenuchten, vanGenuchtenCurve } from "./van-genuchten.js";
 export type { VanGenuchtenRetention } from "./van-genuchten-retention.js";
 export type { Verified } from "./verified.js";
@@ -77,4 +94,3 @@ export {
   type WaterTranslator,
   waterTranslator,
 } from "./water-translator.js";
-export { withTrappedAir } from "./trapped-air.js";

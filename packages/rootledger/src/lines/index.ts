@@ -1,1 +1,32 @@
+export { aminEkhmaj } from "./amin-ekhmaj.js";
+export {
+  estimateWetting,
+  type RelationSpread,
+  type WettedBody,
+  type WettingEstimate,
+  type WettingInput,
+} from "./estimate-wetting.js";
+export type { ExponentialSoil } from "./exponential-soil.js";
+export { type FlowEffect, flowEffect, hemisphereRadiusCm, type PondShare, pondShareLimits } from "./flow-effect.js";
 export { type LineLayout, lineLayout } from "./layout.js";
+export {
+  type PointSource,
+  type SourcePlace,
+  type SourceTime,
+  steadyMatricFluxCm2PerH,
+  transientMatricFluxCm2PerH,
+} from "./matric-flux.js";
+export { type SourcePlacement, steadyPointSource, transientPointSource } from "./point-source.js";
+export { type EmitterRun, schwartzmanZur, type WettedSize } from "./schwartzman-zur.js";
+export { stripPondFlowCm2PerH, stripPondHalfWidthCm } from "./strip-pond.js";
+export {
+  buriedFront,
+  type SourceVolume,
+  scaledReachDown,
+  scaledReachSideways,
+  scaledTimeDown,
+  scaledTimeSideways,
+  surfaceFront,
+} from "./travel-time.js";
+export { type WettingRelation, type WettingRun, wettingRelations } from "./wetted-bodies.js";
+export { woodingPondFlowCm3PerH, woodingPondRadiusCm } from "./wooding-pond.js";
