@@ -8,6 +8,8 @@ import {
   stateAtHeads,
   stripGrid,
   trapezoid,
+  type WaterEngine,
+  type WaterSetup,
 } from "rootledger/water";
 import { type ReferenceSoil, tableOf } from "./reference-soil.js";
 import { lastWet, overlap } from "./wetted.js";
@@ -59,11 +61,22 @@ interface Column {
 
 const layersCm = [0, 20, 40, 60, 100];
 
-export const runDrain = (c: DrainCase, options?: RichardsOptions): ColumnOutcome =>
-  runColumn({ ...c, rainMmPerH: 0, rainH: 0 }, options);
+/** What solves the column; Richards on its own fine cells unless said. */
+export interface Solver {
+  readonly grid: Grid;
+  readonly engine: (setup: WaterSetup) => WaterEngine;
+}
 
-export const runRain = (c: RainCase, options?: RichardsOptions): ColumnOutcome =>
-  runColumn({ ...c, rainMmPerH: c.intensityMmPerH, rainH: c.depthMm / c.intensityMmPerH }, options);
+export const byRichards = (options: RichardsOptions = {}): Solver => ({
+  grid: columnGrid(),
+  engine: (setup) => richardsEngine({ ...setup, options }),
+});
+
+export const runDrain = (c: DrainCase, solver = byRichards()): ColumnOutcome =>
+  runColumn({ ...c, rainMmPerH: 0, rainH: 0 }, solver);
+
+export const runRain = (c: RainCase, solver = byRichards()): ColumnOutcome =>
+  runColumn({ ...c, rainMmPerH: c.intensityMmPerH, rainH: c.depthMm / c.intensityMmPerH }, solver);
 
 /** Cells of a column, thin at the surface and the bottom where the reference's steepest gradients are. */
 function columnGrid(): Grid {
@@ -78,16 +91,14 @@ function columnGrid(): Grid {
   return stripGrid({ layerEdgesCm: edges, laneEdgesCm: [0, 1], rowLengthCm: 1, sides: 1 });
 }
 
-function runColumn(column: Column, options: RichardsOptions = {}): ColumnOutcome {
-  const grid = columnGrid();
+function runColumn(column: Column, { grid, engine: makeEngine }: Solver): ColumnOutcome {
   const ground = fillGround(grid, [tableOf(column.soil)], new Uint8Array(grid.cells));
-  const engine = richardsEngine({
+  const engine = makeEngine({
     ground,
     lines: { edge: Int32Array.of(0), share: Float64Array.of(1) },
     roots: { share: new Float64Array(grid.cells), compensationOnset: 1 },
     innerEdge: "mirror",
     stress: trapezoid({ wetZeroHeadCm: -10, wetFullHeadCm: -25, dryFullHeadCm: -500, dryZeroHeadCm: -8000 }),
-    options,
   });
   const state = stateAtHeads(ground, new Float64Array(grid.cells).fill(column.initialHeadCm));
   const initial = state.theta.slice();
@@ -125,7 +136,7 @@ function runColumn(column: Column, options: RichardsOptions = {}): ColumnOutcome
     ...out,
     infiltratedMm: (fluxes.rainCm3 - fluxes.runoffCm3) * 10,
     residualFraction: left / (startCm + fluxes.rainCm3),
-    steps: engine.work.steps,
+    steps: fluxes.subSteps,
   };
 }
 

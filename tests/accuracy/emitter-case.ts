@@ -3,12 +3,13 @@ import {
   emptyFluxes,
   fillGround,
   type Grid,
-  type RichardsOptions,
   richardsEngine,
   richardsGrid,
   ringGrid,
   thetaAtHead,
   trapezoid,
+  type WaterEngine,
+  type WaterSetup,
 } from "rootledger/water";
 import { type ReferenceSoil, tableOf } from "./reference-soil.js";
 import { lastWet } from "./wetted.js";
@@ -58,15 +59,18 @@ export const emitterGrid = (): Grid =>
   );
 
 /** Runs one reference case on our engine. */
-export function runEmitter(reference: EmitterCase, grid: Grid, options: RichardsOptions = {}): EmitterOutcome {
+export function runEmitter(
+  reference: EmitterCase,
+  grid: Grid,
+  makeEngine: (setup: WaterSetup) => WaterEngine = richardsEngine,
+): EmitterOutcome {
   const ground = fillGround(grid, [tableOf(reference.soil)], new Uint8Array(grid.cells));
-  const engine = richardsEngine({
+  const engine = makeEngine({
     ground,
     lines: { edge: Int32Array.of(0), share: Float64Array.of(1) },
     roots: { share: new Float64Array(grid.cells), compensationOnset: 1 },
     innerEdge: "mirror",
     stress: trapezoid({ wetZeroHeadCm: -10, wetFullHeadCm: -25, dryFullHeadCm: -500, dryZeroHeadCm: -8000 }),
-    options,
   });
   const state = { timeH: 0, theta: thetaAtHead(ground, reference.initialHeadCm) };
   const initial = state.theta.slice();

@@ -1,5 +1,5 @@
 import { type Grid, type RichardsOptions, richardsEngine, richardsGrid, ringGrid, stripGrid } from "rootledger/water";
-import { type ColumnOutcome, type DrainCase, type RainCase, runDrain, runRain } from "./column-case.js";
+import { byRichards, type ColumnOutcome, type DrainCase, type RainCase, runDrain, runRain } from "./column-case.js";
 import { type EmitterCase, runEmitter } from "./emitter-case.js";
 import { finerStripLanesCm, layeredBoundaryCm, ringLanesCm, ringLayersCm, stripLanesCm } from "./reference-cells.js";
 import { isAwkwardClay } from "./reference-soil.js";
@@ -104,7 +104,7 @@ const columnOptions: RichardsOptions = { thetaErrorPerStep: 5e-4 };
 
 export function drainChecks(reference: DrainCase): Check[] {
   if (isAwkwardClay(reference.soil)) return [];
-  const ours = runDrain(reference, columnOptions);
+  const ours = runDrain(reference, byRichards(columnOptions));
   const checks = new Checks(`richards ${reference.id}`);
   columnThetas(checks, ours, reference);
   // "Applied" is what the saturated column held, mm.
@@ -117,7 +117,7 @@ export function drainChecks(reference: DrainCase): Check[] {
 
 export function rainChecks(reference: RainCase): Check[] {
   if (isAwkwardClay(reference.soil)) return [];
-  const ours = runRain(reference, columnOptions);
+  const ours = runRain(reference, byRichards(columnOptions));
   const checks = new Checks(`richards ${reference.id}`);
   columnThetas(checks, ours, reference);
   const bound = bounds.drainageFraction * reference.depthMm;
@@ -134,7 +134,7 @@ function columnThetas(checks: Checks, ours: ColumnOutcome, reference: DrainCase 
 export function emitterChecks(reference: EmitterCase): Check[] {
   if (isAwkwardClay(reference.soil)) return [];
   const grid = ringGrid({ layerEdgesCm: ringLayersCm, laneEdgesCm: ringLanesCm, emittersPerTree: 1 });
-  const ours = runEmitter(reference, grid, { between: "mean" });
+  const ours = runEmitter(reference, grid, (setup) => richardsEngine({ ...setup, options: { between: "mean" } }));
   const checks = new Checks(`richards ${reference.id}`);
   const when = ["end", "+12 h", "+24 h"];
   reference.at.forEach((theirs, k) => {

@@ -1,3 +1,4 @@
+import { bucketDrainChecks, bucketEmitterChecks, bucketRainChecks } from "./bucket-checks.js";
 import { columnCases } from "./column-case.js";
 import { emitterCases } from "./emitter-case.js";
 import { drainChecks, emitterChecks, onFinerLanes, rainChecks, stripChecks } from "./richards-checks.js";
@@ -45,6 +46,9 @@ export const cases: readonly AccuracyCase[] = [
     quick: quickEmitters.includes(c.id),
     checks: () => emitterChecks(c),
   })),
+  ...columnCases.drain.map((c) => ({ name: `bucket ${c.id}`, quick: true, checks: () => bucketDrainChecks(c) })),
+  ...columnCases.rain.map((c) => ({ name: `bucket ${c.id}`, quick: true, checks: () => bucketRainChecks(c) })),
+  ...emitterCases.map((c) => ({ name: `bucket ${c.id}`, quick: true, checks: () => bucketEmitterChecks(c) })),
   ...stripCases.map((c) => ({
     name: `bucket ${c.id}`,
     quick: true,
