@@ -1,4 +1,5 @@
 import { css, html, LitElement, type TemplateResult } from "lit";
+import { nextTurn } from "./charts/turn.js";
 import "./fields/choice-field.js";
 import "./pages/compare-page.js";
 import "./pages/model-status.js";
@@ -49,6 +50,12 @@ export class Shell extends LitElement {
       this.requestUpdate();
     });
     this.#sceneChanged();
+  }
+
+  /** The first drawing is a task of its own, so that opening the page is not one long one. */
+  protected override async scheduleUpdate(): Promise<void> {
+    if (!this.hasUpdated) await nextTurn();
+    super.scheduleUpdate();
   }
 
   override render(): TemplateResult {

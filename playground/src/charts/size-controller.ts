@@ -1,6 +1,7 @@
 import type { ReactiveController, ReactiveControllerHost } from "lit";
+import { nextTurn } from "./turn.js";
 
-/** Width of an element and size of its letters, px; asks for an update when either changes. */
+/** Width of an element and size of its letters, px; asks for an update when either changes, first drawings one by one. */
 export class SizeController implements ReactiveController {
   width = 0;
   /** Px of the page's root letter size. */
@@ -26,8 +27,10 @@ export class SizeController implements ReactiveController {
     const width = Math.round(this.#host.clientWidth);
     const em = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
     if (width === this.width && em === this.em) return;
+    const first = this.width === 0;
     this.width = width;
     this.em = em;
-    this.#host.requestUpdate();
+    if (first) void nextTurn().then(() => this.#host.requestUpdate());
+    else this.#host.requestUpdate();
   }
 }

@@ -33,6 +33,11 @@ export class SoilPainter {
   readonly #small = document.createElement("canvas");
   readonly #colours: SoilColours;
   readonly #em: number;
+  #patterns: { airless: CanvasPattern; thirsty: CanvasPattern; density: number } | undefined;
+  /** Which strokes are pale now, and the two paths they make. */
+  #pale: readonly boolean[] = [];
+  #onDry = new Path2D();
+  #onWet = new Path2D();
 
   constructor(arm: ArmPicture, frame: SectionFrame, colours: SoilColours, em: number) {
     this.#arm = arm;
@@ -49,9 +54,10 @@ export class SoilPainter {
   /** Draws one hour onto a canvas of the soil's size, in device pixels. */
   paint(canvas: HTMLCanvasElement, row: number, density: number): void {
     const { width, soilHeight } = this.#frame;
-    canvas.width = Math.round(width * density);
-    canvas.height = Math.round(soilHeight * density);
     const context = canvas.getContext("2d")!;
+    const size = [Math.round(width * density), Math.round(soilHeight * density)] as const;
+    if (canvas.width !== size[0] || canvas.height !== size[1]) [canvas.width, canvas.height] = size;
+    context.setTransform(1, 0, 0, 1, 0, 0);
     this.#paintWater(context, row, canvas);
     context.scale(density, density);
     context.translate(-this.#frame.left, -this.#frame.skyHeight);
@@ -90,16 +96,11 @@ export class SoilPainter {
     const { section, theta } = this.#arm;
     const { lanes, layers, laneEdgesCm, layerEdgesCm } = section;
     const cells = lanes * layers;
-    const patterns = {
-      airless: crossHatch(this.#colours.airless, this.#colours.halo, this.#em, density),
-      thirsty: dots(this.#colours.thirsty, this.#colours.halo, this.#em, density),
-    };
+    const patterns = this.#patternsFor(context, density);
     for (let cell = 0; cell < cells; cell++) {
       const state = cellState(this.#arm, cell, theta[row * cells + cell]!);
       if (state === "fine") continue;
-      const pattern = context.createPattern(patterns[state], "repeat")!;
-      pattern.setTransform(new DOMMatrix().scale(1 / density));
-      context.fillStyle = pattern;
+      context.fillStyle = patterns[state];
       const lane = cell % lanes;
       const layer = Math.floor(cell / lanes);
       const top = this.#frame.y(layerEdgesCm[layer]!);
@@ -110,24 +111,48 @@ export class SoilPainter {
     }
   }
 
+  #patternsFor(context: CanvasRenderingContext2D, density: number): { airless: CanvasPattern; thirsty: CanvasPattern } {
+    if (this.#patterns?.density === density) return this.#patterns;
+    const { airless, thirsty, halo } = this.#colours;
+    const made = (tile: HTMLCanvasElement): CanvasPattern => {
+      const pattern = context.createPattern(tile, "repeat")!;
+      pattern.setTransform(new DOMMatrix().scale(1 / density));
+      return pattern;
+    };
+    this.#patterns = {
+      airless: made(crossHatch(airless, halo, this.#em, density)),
+      thirsty: made(dots(thirsty, halo, this.#em, density)),
+      density,
+    };
+    return this.#patterns;
+  }
+
   /** Dark strokes on dry ground, pale ones on wet, so that roots are seen in both. */
   #paintRoots(context: CanvasRenderingContext2D, row: number): void {
     const { theta, section } = this.#arm;
     const at = row * section.layers * section.lanes;
-    const onDry = new Path2D();
-    const onWet = new Path2D();
-    for (const { cell, start, bend, end } of this.#strokes) {
-      const path = theta[at + cell]! < paleFromTheta ? onDry : onWet;
-      path.moveTo(...start);
-      path.quadraticCurveTo(...bend, ...end);
+    const pale = this.#strokes.map(({ cell }) => theta[at + cell]! >= paleFromTheta);
+    if (pale.some((isPale, i) => isPale !== this.#pale[i])) {
+      this.#pale = pale;
+      this.#onDry = pathOf(this.#strokes.filter((_, i) => !pale[i]));
+      this.#onWet = pathOf(this.#strokes.filter((_, i) => pale[i]));
     }
     context.lineCap = "round";
     context.lineWidth = this.#em * 0.048;
     context.strokeStyle = this.#colours.root;
-    context.stroke(onDry);
+    context.stroke(this.#onDry);
     context.strokeStyle = this.#colours.halo;
     context.globalAlpha = 0.7;
-    context.stroke(onWet);
+    context.stroke(this.#onWet);
     context.globalAlpha = 1;
   }
+}
+
+function pathOf(strokes: readonly Stroke[]): Path2D {
+  const path = new Path2D();
+  for (const { start, bend, end } of strokes) {
+    path.moveTo(...start);
+    path.quadraticCurveTo(...bend, ...end);
+  }
+  return path;
 }

@@ -1,4 +1,5 @@
 import { css, html, LitElement, nothing, type TemplateResult } from "lit";
+import { nextTurn } from "../charts/turn.js";
 import type { ProgrammeScene } from "../state/scene.js";
 import { clock } from "../text/number-format.js";
 import { words } from "../text/words.js";
@@ -42,6 +43,12 @@ export class ProgrammeSentence extends LitElement {
     super();
     this.pulseMinutes = 0;
     this.letter = "A";
+  }
+
+  /** The first drawing is a task of its own, so that opening the page is not one long one. */
+  protected override async scheduleUpdate(): Promise<void> {
+    if (!this.hasUpdated) await nextTurn();
+    super.scheduleUpdate();
   }
 
   override render(): TemplateResult | typeof nothing {

@@ -5,6 +5,7 @@ import "../fields/choice-field.js";
 import "../fields/litres-field.js";
 import "../fields/programme-sentence.js";
 import type { SeasonStrip } from "../charts/time-scrubber.js";
+import { nextTurn } from "../charts/turn.js";
 import type { DemoFile } from "../state/demo.js";
 import { withSoil } from "../state/fields.js";
 import { changedProgramme, lockedScene, type ProgrammePlan, unlockedScene } from "../state/programme-plan.js";
@@ -110,6 +111,12 @@ export class ComparePage extends LitElement {
 
   override willUpdate(): void {
     this.style.setProperty("--programmes", String(this.scene.programmes.length));
+  }
+
+  /** The first drawing is a task of its own, so that opening the page is not one long one. */
+  protected override async scheduleUpdate(): Promise<void> {
+    if (!this.hasUpdated) await nextTurn();
+    super.scheduleUpdate();
   }
 
   override render(): TemplateResult {

@@ -1,5 +1,6 @@
 import { css, html, LitElement, type TemplateResult } from "lit";
 import type { ComparisonResult } from "rootledger/compare";
+import { nextTurn } from "../charts/turn.js";
 import "../fields/choice-field.js";
 import type { Scene, SoilScene } from "../state/scene.js";
 import { structureWords, textures } from "../state/soil-words.js";
@@ -76,6 +77,12 @@ export class SoilRow extends LitElement {
       }
     `,
   ];
+
+  /** Rows are drawn in tasks of their own. */
+  protected override async scheduleUpdate(): Promise<void> {
+    await nextTurn();
+    super.scheduleUpdate();
+  }
 
   override render(): TemplateResult {
     const { scene, season, result, pictures, frame, manyHours, wall, withKey } = this;

@@ -16,29 +16,26 @@ export function amount(value: number, digits = 3): string {
 /** A count or a quantity whose decimals do not matter. @example whole(3120.6) // "3,121" */
 export const whole = (value: number): string => (Math.abs(value) < 0.5 ? "0" : amount(Math.round(value), 4));
 
-const percentFormat = new Intl.NumberFormat(locale, { style: "percent", maximumFractionDigits: 0 });
-const smallPercentFormat = new Intl.NumberFormat(locale, { style: "percent", maximumFractionDigits: 1 });
+const percentFormat = once(() => new Intl.NumberFormat(locale, { style: "percent", maximumFractionDigits: 0 }));
+const smallPercentFormat = once(() => new Intl.NumberFormat(locale, { style: "percent", maximumFractionDigits: 1 }));
 
 /** @example percent(0.124) // "12%" */
 export const percent = (fraction: number): string =>
-  (fraction > 0 && fraction < 0.0995 ? smallPercentFormat : percentFormat).format(fraction);
+  (fraction > 0 && fraction < 0.0995 ? smallPercentFormat() : percentFormat()).format(fraction);
 
-const dayFormat = new Intl.DateTimeFormat(locale, { day: "numeric", month: "short", timeZone: "UTC" });
-const longDayFormat = new Intl.DateTimeFormat(locale, {
-  weekday: "short",
-  day: "numeric",
-  month: "short",
-  timeZone: "UTC",
-});
+const dayFormat = once(() => new Intl.DateTimeFormat(locale, { day: "numeric", month: "short", timeZone: "UTC" }));
+const longDayFormat = once(
+  () => new Intl.DateTimeFormat(locale, { weekday: "short", day: "numeric", month: "short", timeZone: "UTC" }),
+);
 
 const dateOf = (startDate: string, day: number): Date =>
   new Date(Date.parse(`${startDate}T00:00:00Z`) + day * 86_400_000);
 
 /** @example dayLabel("2023-11-01", 3) // "Nov 4" */
-export const dayLabel = (startDate: string, day: number): string => dayFormat.format(dateOf(startDate, day));
+export const dayLabel = (startDate: string, day: number): string => dayFormat().format(dateOf(startDate, day));
 
 /** @example longDayLabel("2023-11-01", 3) // "Sat, Nov 4" */
-export const longDayLabel = (startDate: string, day: number): string => longDayFormat.format(dateOf(startDate, day));
+export const longDayLabel = (startDate: string, day: number): string => longDayFormat().format(dateOf(startDate, day));
 
 /** Clock time of an hour since midnight. @example clock(30.5) // "06:30" */
 export function clock(hour: number): string {
@@ -47,5 +44,15 @@ export function clock(hour: number): string {
 }
 
 /** Items joined as one says them. @example listed(["a", "b", "c"]) // "a, b and c" */
-export const listed = (items: readonly string[]): string =>
-  new Intl.ListFormat(locale, { style: "long", type: "conjunction" }).format(items);
+export const listed = (items: readonly string[]): string => listFormat().format(items);
+
+const listFormat = once(() => new Intl.ListFormat(locale, { style: "long", type: "conjunction" }));
+
+/** Formats cost milliseconds to make; each is made when it is first needed. */
+function once<T>(make: () => T): () => T {
+  let made: T | undefined;
+  return () => {
+    made ??= make();
+    return made;
+  };
+}
