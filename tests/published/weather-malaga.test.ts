@@ -23,11 +23,14 @@ function record(name: string): DailyWeather {
 const annualMm = (weather: DailyWeather, method: Et0Method): number =>
   (dailyEt0(weather, site, method).et0Mm.reduce((sum, mm) => sum + mm, 0) / weather.days) * 365.25;
 
-test.each(["penman-monteith", "hargreaves-samani"] as const)("twenty years of Malaga by %s: within two per cent", (method) => {
-  const weather = record("malaga-1992-2011.csv");
-  expect(weather.days).toBe(7305);
-  expectRelative(annualMm(weather, method), stated[method], 0.02, "mm a year");
-});
+test.each(["penman-monteith", "hargreaves-samani"] as const)(
+  "twenty years of Malaga by %s: within two per cent",
+  (method) => {
+    const weather = record("malaga-1992-2011.csv");
+    expect(weather.days).toBe(7305);
+    expectRelative(annualMm(weather, method), stated[method], 0.02, "mm a year");
+  },
+);
 
 test("the single year 2011 is that of the twenty, with its rules said and counted", () => {
   const year = record("malaga-2011.csv");
