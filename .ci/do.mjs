@@ -33,7 +33,7 @@ async function start() {
 
 async function test() {
   await must("install", ...installCommand());
-  const browser = findBrowser();
+  const browser = await findBrowser();
   await must("build", "npm", ["run", "--silent", "build"]);
   const failures = await runChecks();
   const report = join(root, "out/vitest.json");
