@@ -29,7 +29,10 @@ export function runStep(name, command, args, { cwd, env = {}, show = false }) {
     };
     child.stdout?.on("data", pass(process.stdout));
     child.stderr?.on("data", pass(process.stderr));
+    let ended = false;
     const end = (ok, how) => {
+      if (ended) return;
+      ended = true;
       clearTimeout(alive);
       console.log(`> ${name}: ${how} in ${seconds()} s`);
       resolve({ ok, output: Buffer.concat(output).toString("utf8") });
