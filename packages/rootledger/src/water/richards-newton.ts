@@ -6,7 +6,7 @@ import { type Balance, balanceInto, balanceOf } from "./richards-balance.js";
 import { type Edges, surfaceCapacity } from "./richards-edges.js";
 import type { SinkProcesses } from "./richards-sinks.js";
 import { type EmitterShares, type Surface, spreadOffered, surfaceOf } from "./richards-surface.js";
-import type { HeadCurves } from "./richards-table.js";
+import { type HeadCurves, headOfTheta } from "./richards-table.js";
 import { type HeadValues, lookUpByHead } from "./richards-values.js";
 
 /** One implicit step and what it needs to know. */
@@ -36,6 +36,10 @@ const mostRounds = 14;
 /** Rounds after which the derivatives of K are left out, which is slower but rarely loses its way. */
 const newtonRounds = 9;
 const mostHalvings = 6;
+/** Keeps the matrix regular where soil is full or all but empty; it touches the way to the answer, not the answer. */
+const leastCapacityPerCm = 1e-11;
+/** Move of the bounded head, in half heads, from which the water it stands for is looked up. */
+const largeMove = 0.25;
 const solverLimits = { tolerance: 1e-3, most: 60 };
 
 /** @example newton(parts).solve(thetaOld, forcing, 0.1, 1e-6) */
@@ -50,6 +54,8 @@ export function newton(parts: NewtonParts): Newton {
   const residual = new Float64Array(cells);
   const step = new Float64Array(cells);
   const headBefore = new Float64Array(cells);
+  const thetaBefore = new Float64Array(cells);
+  const capacityUsed = new Float64Array(cells);
   let slopeShare = 1;
 
   function evaluate(forcing: Forcing): void {
@@ -95,9 +101,13 @@ export function newton(parts: NewtonParts): Newton {
       if (worstTheta(dtH) < balanceTheta) return round;
       if (round === mostRounds) return -1;
       const perH = 1 / dtH;
-      for (let c = 0; c < cells; c++) centre[c] += volumeCm3[c] * capacityPerCm[c] * perH;
+      for (let c = 0; c < cells; c++) {
+        capacityUsed[c] = capacityPerCm[c] > leastCapacityPerCm ? capacityPerCm[c] : leastCapacityPerCm;
+        centre[c] += volumeCm3[c] * capacityUsed[c] * perH;
+      }
       if (solveInto(step, matrix, residual, room, solverLimits) < 0) return -1;
       headBefore.set(headCm);
+      thetaBefore.set(values.theta);
       const before = squares;
       slopeShare = round + 1 >= newtonRounds ? 0 : 1;
       let share = 1;
@@ -114,7 +124,8 @@ export function newton(parts: NewtonParts): Newton {
 
   /**
    * Adds the step to the heads in a bounded measure of them, p = h / (1 + |h| / halfHead): equal steps of p move about equal
-   * amounts of water from dry to wet, so a dry cell in front of a wetting front does not overshoot.
+   * amounts of water from dry to wet, so a dry cell in front of a wetting front does not overshoot. A large step towards
+   * wet goes no further than the water it stands for fills the cell, and no unsaturated cell passes zero head at once.
    * Source of the transform: Williams, Miller & Kelley (2000), Water Resour. Res. 36:2107-2120 (form IT2).
    */
   function moveHeads(share: number): void {
@@ -122,16 +133,22 @@ export function newton(parts: NewtonParts): Newton {
     for (let c = 0; c < cells; c++) {
       const h = headBefore[c];
       const d = share * step[c];
-      const half = curves[material[c]].halfHeadCm;
+      if (h >= 0 && h + d >= 0) {
+        headCm[c] = h + d;
+        continue;
+      }
+      const soil = curves[material[c]];
+      const half = soil.halfHeadCm;
       const narrowing = h < 0 ? 1 / (1 - h / half) : 1;
       const p = h * narrowing;
       let next = p + d * narrowing * narrowing;
-      if (next < 0) {
-        if (next <= -half) next = 0.5 * (p - half);
-        headCm[c] = next / (1 + next / half);
-      } else {
-        headCm[c] = next;
+      if (next <= -half) next = 0.5 * (p - half);
+      let moved = next < 0 ? next / (1 + next / half) : 0;
+      if (next - p > largeMove * half || (d > 0 && capacityUsed[c] === leastCapacityPerCm)) {
+        const filled = headOfTheta(soil, thetaBefore[c] + capacityUsed[c] * d);
+        if (filled < moved || capacityUsed[c] === leastCapacityPerCm) moved = filled;
       }
+      headCm[c] = moved;
     }
   }
 
