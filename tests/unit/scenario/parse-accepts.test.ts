@@ -108,6 +108,7 @@ describe("defaults", () => {
       "programme.runs[0].pulses": "pulses",
       "start.tensionKPa": "startTensionKPa",
       "start.kind": "startKind",
+      engine: "engine",
       "weather.windHeightM": "windHeightM",
       "weather.et0Method": "et0Method",
       "weather.rainIntensityMmPerH": "rainIntensityMmPerH",

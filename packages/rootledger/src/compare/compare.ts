@@ -19,8 +19,9 @@ export interface CompareOptions extends SimulateOptions {
 
 /** The scenario of one arm. @example scenarioOf(comparison, comparison.soils[0], comparison.programmes[0]) */
 export function scenarioOf(comparison: Comparison, soil: Soil, programme: Programme): Scenario {
-  const { name, season, block, weather, start } = comparison;
-  return { format: 1, name, season, block, weather, start, soil, programme };
+  const { name, season, block, weather, start, engine } = comparison;
+  const scenario = { format: 1, name, season, block, weather, start, soil, programme } as const;
+  return engine === undefined ? scenario : { ...scenario, engine };
 }
 
 /**

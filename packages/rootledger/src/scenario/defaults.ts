@@ -36,6 +36,7 @@ export const defaults: {
   readonly pulses: Default<number>;
   readonly startTensionKPa: Default<number>;
   readonly startKind: Default<"settled">;
+  readonly engine: Default<"bucket">;
 } = {
   rootDepthCm: {
     value: 60,
@@ -140,6 +141,11 @@ export const defaults: {
   startKind: {
     value: "settled",
     source: `${ownChoice}: the season starts from the state that the programme itself leaves behind`,
+    published: "none",
+  },
+  engine: {
+    value: "bucket",
+    source: `${ownChoice}: fast enough to try programmes with; its distance from the slow one is part of every verdict`,
     published: "none",
   },
 };

@@ -10,7 +10,7 @@ import { readPart, shapeFaults, valueAt } from "./parse-issues.js";
 import { filledProgramme } from "./parse-programme.js";
 import { filledSoil } from "./parse-soil.js";
 import { readWeather, type WeatherRead } from "./parse-weather.js";
-import type { Comparison, Scenario, SiteWeather, Start } from "./scenario.js";
+import type { Comparison, EngineName, Scenario, SiteWeather, Start } from "./scenario.js";
 import {
   type ComparisonFile,
   comparisonSchema,
@@ -131,6 +131,7 @@ function commonOf(file: ScenarioFile | ComparisonFile, weather: SiteWeather, use
     weather,
     block: filledBlock(file.block, "block", used),
     start: filledStart(file.start ?? {}, used),
+    engine: pick<EngineName>(used, "engine", file.engine, defaults.engine),
   };
 }
 

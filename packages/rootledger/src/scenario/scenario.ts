@@ -18,7 +18,12 @@ export interface Scenario {
   readonly weather: SiteWeather;
   readonly programme: Programme;
   readonly start: Start;
+  /** Default `bucket`. */
+  readonly engine?: EngineName;
 }
+
+/** `bucket`: the fast engine. `richards`: the referee, finer cells and implicit steps, a hundred times slower. */
+export type EngineName = "bucket" | "richards";
 
 export interface Season {
   /** ISO date of the first day. */
@@ -140,4 +145,6 @@ export interface Comparison {
   readonly soils: readonly Soil[];
   readonly programmes: readonly Programme[];
   readonly start: Start;
+  /** Default `bucket`. */
+  readonly engine?: EngineName;
 }

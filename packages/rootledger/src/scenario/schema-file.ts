@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { defaults } from "./defaults.js";
-import type { Season, SiteWeather, Start } from "./scenario.js";
+import type { EngineName, Season, SiteWeather, Start } from "./scenario.js";
 import { type BlockFile, blockSchema } from "./schema-block.js";
 import { between, isoDate, named, orDefault, positive, whole } from "./schema-fields.js";
 import { type ProgrammeFile, programmeSchema } from "./schema-programme.js";
@@ -29,6 +29,7 @@ interface CommonFile {
   block: BlockFile;
   weather: WeatherFile;
   start?: StartFile | undefined;
+  engine?: EngineName | undefined;
 }
 
 /** What a scenario file holds. */
@@ -87,6 +88,12 @@ const common = {
   block: blockSchema,
   weather: weatherSchema,
   start: startSchema.optional(),
+  engine: orDefault<EngineName>(
+    z
+      .enum(["bucket", "richards"])
+      .describe("bucket: the fast engine. richards: the referee, on finer cells and far slower."),
+    defaults.engine,
+  ),
 };
 
 export const scenarioSchema: z.ZodType<ScenarioFile> = z.strictObject({

@@ -4,6 +4,8 @@ import { bucketEngine } from "../water/bucket.js";
 import type { WaterEngine } from "../water/engine.js";
 import { thetaAtHead } from "../water/ground.js";
 import type { Result, RunStatus, TreeName } from "../water/result.js";
+import { refinedRichardsEngine } from "../water/richards-refined.js";
+import { type PlainState, plainState, restoreState, stateFromPlain } from "../water/state.js";
 import { twoLimits } from "../water/stress.js";
 import { type Demand, demandOf, forcingBreaks } from "./demand.js";
 import { groundOf, type Prepared } from "./ground-of.js";
@@ -47,7 +49,7 @@ export interface Progress {
 export interface Snapshot {
   readonly hour: number;
   readonly place: number;
-  readonly theta: readonly (readonly number[])[];
+  readonly states: readonly PlainState[];
   readonly storedCm3: readonly number[];
   readonly ledger: readonly number[];
   readonly hours: readonly number[];
@@ -82,7 +84,7 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
   const endH = scenario.season.days * 24;
   const timeline = timelineOf(valveH, forcingBreaks(demand), endH);
   const { ground, lines, roots, limits, bottom, cracks } = prepared;
-  const makeEngine = options.engine ?? bucketEngine;
+  const makeEngine = options.engine ?? (scenario.engine === "richards" ? refinedRichardsEngine : bucketEngine);
   const engine: WaterEngine = makeEngine({
     ground,
     lines,
@@ -149,7 +151,7 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
     return {
       hour: now.hour,
       place: now.place,
-      theta: trees.map((tree) => Array.from(tree.state.theta)),
+      states: trees.map((tree) => plainState(tree.state)),
       storedCm3: Array.from(now.storedCm3),
       ledger: Array.from(now.ledger),
       hours: Array.from(now.hours.block),
@@ -161,12 +163,11 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
   }
 
   function restore(from: Snapshot): void {
-    if (from.theta.length !== trees.length || from.hours.length !== now.hours.block.length) {
+    if (from.states.length !== trees.length || from.hours.length !== now.hours.block.length) {
       throw new RangeError("restore requires a snapshot of the same scenario and options: its sizes differ");
     }
     trees.forEach((tree, t) => {
-      tree.state.theta.set(from.theta[t]);
-      tree.state.timeH = from.hour;
+      restoreState(tree.state, stateFromPlain(from.states[t]));
     });
     now.storedCm3.set(from.storedCm3);
     now.ledger.set(from.ledger);

@@ -16,7 +16,7 @@ const logDriest = Math.log(2e5);
 const pointsPerLog = (points - 1) / (logDriest - logWettest);
 
 /** @example tabulateByHead(tabulateSoil(curve)).potentialCm2PerH.length // 1024 */
-export function tabulateByHead(table: SoilTable): HeadTable {
+function tabulateByHead(table: SoilTable): HeadTable {
   const potentialCm2PerH = new Float64Array(points);
   const conductivityCmPerH = new Float64Array(points);
   const finePerPoint = 8;

@@ -1,6 +1,25 @@
 export type { BottomEdge } from "./bottom.js";
 export { bucketEngine, type WaterSetup } from "./bucket.js";
+export { type CanopyStore, canopyInterceptionMm, canopyStores } from "./canopy-interception.js";
 export type { EmitterLines } from "./cascade.js";
+export {
+  type Antecedent,
+  curveNumberByFormula,
+  curveNumberFor,
+  curveNumberRunoffMm,
+  initialAbstractionMm,
+  retentionMm,
+} from "./curve-number.js";
+export { type CurveNumberRow, curveNumberRows } from "./curve-number-table.js";
+export {
+  type RainDay,
+  type RainMonth,
+  rainOnRoots,
+  rainThatCountsMm,
+  scsEffectiveRainMm,
+  storageFactor,
+  thumbEffectiveRainMm,
+} from "./effective-rain.js";
 export {
   clearFluxes,
   emptyFluxes,
@@ -12,6 +31,16 @@ export {
 export { type EvaporationProcess, soilLimitedEvaporation } from "./evaporation.js";
 export { type Grid, type RingShape, ringGrid, type StripShape, stripGrid } from "./grid.js";
 export { fillGround, type Ground, thetaAtHead } from "./ground.js";
+export {
+  avocadoLitter,
+  gravelEvaporationCut,
+  heldByLayerMm,
+  type LitterBudget,
+  type LitterLayer,
+  litterLayer,
+  litterMassKgPerM2,
+  looseMulchStorageMm,
+} from "./litter-layer.js";
 export {
   type Column,
   column,
@@ -30,6 +59,13 @@ export { type RichardsEngine, type RichardsWork, richardsEngine, stateAtHeads } 
 export { type FineAt, type Fineness, refereeFineness, richardsGrid } from "./richards-grid.js";
 export { type RefinedEngine, type RefinedSetup, refinedRichardsEngine } from "./richards-refined.js";
 export type { OuterEdge, RichardsOptions, RichardsSetup, TopEdge } from "./richards-setup.js";
+export {
+  type TwoStageSoil,
+  type TwoStageState,
+  twoStageDay,
+  twoStageSoils,
+  wetTwoStage,
+} from "./ritchie-evaporation.js";
 export { type SpillSetup, spillEngine } from "./spill.js";
 export { copyState, restoreState } from "./state.js";
 export { type Stress, type StressProcess, type Trapezoid, type TreeLimits, trapezoid, twoLimits } from "./stress.js";

@@ -23,3 +23,30 @@ export function restoreState(state: WaterState, from: WaterState): void {
   if (copy.fine === undefined) delete state.fine;
   else state.fine = copy.fine;
 }
+
+/** The state as plain numbers, fit for JSON. */
+export interface PlainState {
+  readonly timeH: number;
+  readonly theta: readonly number[];
+  readonly headCm?: readonly number[];
+  readonly stepH?: number;
+  readonly fine?: PlainState;
+}
+
+/** @example plainState(tree.state).theta.length */
+export const plainState = (state: WaterState): PlainState => ({
+  timeH: state.timeH,
+  theta: Array.from(state.theta),
+  ...(state.headCm === undefined ? {} : { headCm: Array.from(state.headCm) }),
+  ...(state.stepH === undefined ? {} : { stepH: state.stepH }),
+  ...(state.fine === undefined ? {} : { fine: plainState(state.fine) }),
+});
+
+/** @example stateFromPlain(JSON.parse(text)).theta.length */
+export const stateFromPlain = (plain: PlainState): WaterState => ({
+  timeH: plain.timeH,
+  theta: Float64Array.from(plain.theta),
+  ...(plain.headCm === undefined ? {} : { headCm: Float64Array.from(plain.headCm) }),
+  ...(plain.stepH === undefined ? {} : { stepH: plain.stepH }),
+  ...(plain.fine === undefined ? {} : { fine: stateFromPlain(plain.fine) }),
+});
