@@ -4,8 +4,6 @@ import {
   fillGround,
   type Grid,
   richardsEngine,
-  richardsGrid,
-  ringGrid,
   thetaAtHead,
   trapezoid,
   type WaterEngine,
@@ -46,17 +44,6 @@ export interface EmitterOutcome {
 
 const boxLayersCm = [0, 20, 40, 60];
 const boxLanesCm = [0, 10, 20, 30, 45, 60];
-
-/** Ring cells from the library's rule. */
-export const emitterGrid = (): Grid =>
-  richardsGrid(
-    ringGrid({
-      layerEdgesCm: [0, 20, 40, 60, 120],
-      laneEdgesCm: [0, 10, 20, 30, 45, 60, 100],
-      emittersPerTree: 1,
-    }),
-    { lineCm: [0], horizonCm: [] },
-  );
 
 /** Runs one reference case on our engine. */
 export function runEmitter(

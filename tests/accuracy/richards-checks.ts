@@ -10,7 +10,7 @@ import type { Check } from "./strip-limits.js";
 const bounds = { theta: 0.003, drainageFraction: 0.015, uptakeRatio: 0.01, halfWidthCm: 2 } as const;
 
 /** What the ledger may lose, of start and inflow. */
-export const ledgerFraction = 1e-6;
+const ledgerFraction = 1e-6;
 
 class Checks {
   readonly list: Check[] = [];
@@ -47,7 +47,7 @@ const layered = (reference: StripCase): boolean => reference.interfaceCm !== nul
 export const onFinerLanes = (reference: StripCase): boolean =>
   layered(reference) || reference.lineFlowLPerHPerM === 3.2;
 
-export function stripGridOf(reference: StripCase, scheme: Scheme): Grid {
+function stripGridOf(reference: StripCase, scheme: Scheme): Grid {
   const boundary = layered(reference) ? [layeredBoundaryCm] : [];
   const coarse = stripGrid({
     layerEdgesCm: [0, 20, ...boundary, 40, 60, 100],
@@ -65,11 +65,7 @@ export function stripGridOf(reference: StripCase, scheme: Scheme): Grid {
   });
 }
 
-export function runStripByRichards(
-  reference: StripCase,
-  scheme: Scheme,
-  grid = stripGridOf(reference, scheme),
-): StripOutcome {
+function runStripByRichards(reference: StripCase, scheme: Scheme, grid = stripGridOf(reference, scheme)): StripOutcome {
   const options: RichardsOptions = scheme === "same-scheme" ? { between: "mean" } : {};
   return runStrip(
     reference,

@@ -58,7 +58,7 @@ export const stripCases: readonly StripCase[] = JSON.parse(
 
 /** The grid that the library itself lays over this layout: 8 layers, 8 lanes. */
 export const bucketLayersCm: readonly number[] = layerEdges([60, 100]);
-export const bucketLanesCm: readonly number[] = laneEdges([0], 150);
+const bucketLanesCm: readonly number[] = laneEdges([0], 150);
 
 const rise = 0.02;
 const weekH = 168;
