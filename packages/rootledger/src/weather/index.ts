@@ -13,6 +13,7 @@ export { formatDailyWeather } from "./format-daily-weather.js";
 export { et0HargreavesSamaniMmPerDay, type HargreavesDay } from "./hargreaves-samani.js";
 export * from "./hour-net-radiation.js";
 export * from "./net-radiation.js";
+export * from "./noon-sun.js";
 export * from "./pan-coefficient.js";
 export { panFetchesM, panTable } from "./pan-table.js";
 export { type ParsedWeather, parseDailyWeather } from "./parse-daily-weather.js";
