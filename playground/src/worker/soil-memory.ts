@@ -37,7 +37,8 @@ export function recall(memory: SoilMemory, arm: number, day: number, simulation:
   const count = section.layers * section.lanes;
   const theta = Array.from(known.theta.subarray(day * count, (day + 1) * count));
   const stored = theta.reduce((sum, share, cell) => sum + share * section.volumeCm3[cell]!, 0);
-  simulation.restore({ ...simulation.snapshot(), theta: [theta], storedCm3: [stored] });
+  const fresh = simulation.snapshot();
+  simulation.restore({ ...fresh, states: [{ timeH: fresh.hour, theta }], storedCm3: [stored] });
   return true;
 }
 
