@@ -44,7 +44,10 @@ export function greenAmptPonded(soil: GreenAmptSoil, hours: number, cumulativeBe
   return { cumulativeCm, rateCmPerH: greenAmptRateCmPerH(soil, cumulativeCm) };
 }
 
-/** Time, h, that the pond needs to bring in F cm from the start: t = [F - P ln(1 + F/P)] / K. */
+/**
+ * Time, h, that the pond needs to bring in F cm from the start: t = [F - P ln(1 + F/P)] / K.
+ * @example greenAmptTimeH({ conductivityCmPerH: 0.65, frontSuctionCm: 16.7, thetaDeficit: 0.3402 }, 3.17) // 1.00
+ */
 export function greenAmptTimeH(soil: GreenAmptSoil, cumulativeCm: number): number {
   const storeCm = frontStoreCm("greenAmptTimeH", soil);
   requireDepth("greenAmptTimeH", cumulativeCm);

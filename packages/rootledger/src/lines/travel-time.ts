@@ -77,7 +77,7 @@ export function surfaceFront(source: SourceVolume): { readonly radiusCm: number;
 /**
  * How far the front has come straight up and straight down from a buried point source, cm, while the surface is far:
  * distances are alpha x, times alpha^3 V/(4 pi rise). @throws RangeError when an argument is not above 0.
- * @example buriedFront({ volumeCm3: 12000, thetaRise: 0.2, alphaPerCm: 0.05 }) // { upCm: 20.1, downCm: 31.7 }
+ * @example buriedFront({ volumeCm3: 12000, thetaRise: 0.2, alphaPerCm: 0.05 }) // { upCm: 19.04, downCm: 31.2 }
  */
 export function buriedFront(source: SourceVolume): { readonly upCm: number; readonly downCm: number } {
   const { volumeCm3, thetaRise, alphaPerCm } = source;
