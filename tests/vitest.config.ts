@@ -16,7 +16,7 @@ export default defineConfig({
         test: {
           name: "node",
           include: ["{unit,laws,published,accuracy,cli,package,imports,bench}/**/*.test.ts"],
-          testTimeout: 60_000,
+          testTimeout: 120_000,
           hookTimeout: 180_000,
         },
       },
@@ -24,7 +24,7 @@ export default defineConfig({
         test: {
           name: "browser",
           include: ["browser/**/*.test.ts"],
-          testTimeout: 60_000,
+          testTimeout: 120_000,
           hookTimeout: 120_000,
           fileParallelism: false,
         },
