@@ -1,5 +1,5 @@
 /**
- * Factor on a month's effective rain for the depth that the soil can hold between irrigations, 1 at 75 mm:
+ * Factor on a month's effective rain for the depth that the soil can hold between irrigations, near 1 (0.998) at 75 mm:
  * 0.531747 + 0.295164 D - 0.057697 D^2 + 0.003804 D^3, D in inches. Source: USDA-SCS (1993), NEH 623 ch. 2; FAO-24 (Doorenbos &
  * Pruitt 1977) table 34, from memory.
  *
@@ -17,8 +17,8 @@ export function storageFactor(netStorageMm: number): number {
 export interface RainMonth {
   readonly rainMm: number;
   readonly cropEtMm: number;
-  /** Depth that the soil can hold between irrigations; 75 mm is the table's own. */
-  readonly netStorageMm: number;
+  /** Depth that the soil can hold between irrigations; left out, the table's own 75 mm, with a factor of 1. */
+  readonly netStorageMm?: number;
 }
 
 /**
@@ -30,9 +30,9 @@ export interface RainMonth {
  * @example scsEffectiveRainMm({ rainMm: 100, cropEtMm: 150, netStorageMm: 175 }) // 78.6
  */
 export function scsEffectiveRainMm(month: RainMonth): number {
-  const { rainMm, cropEtMm } = month;
-  const byCurve =
-    storageFactor(month.netStorageMm) * (1.25247 * rainMm ** 0.82416 - 2.93522) * 10 ** (0.000955 * cropEtMm);
+  const { rainMm, cropEtMm, netStorageMm } = month;
+  const factor = netStorageMm === undefined ? 1 : storageFactor(netStorageMm);
+  const byCurve = factor * (1.25247 * rainMm ** 0.82416 - 2.93522) * 10 ** (0.000955 * cropEtMm);
   return Math.max(0, Math.min(byCurve, rainMm, cropEtMm));
 }
 

@@ -1,0 +1,23 @@
+import { cropCurves } from "./crop-curves.js";
+import { cropTables } from "./crop-tables.js";
+import { dualKc } from "./dual-kc.js";
+import type { Values } from "./figures.js";
+import type { Given } from "./given.js";
+import { groundCover } from "./ground-cover.js";
+import { spillingCell } from "./spilling-cell.js";
+import { surface } from "./surface.js";
+
+/** What the library gives for a check, by the names of its printed figures. */
+export type Evaluator = (given: Given, names: readonly string[]) => Values;
+
+export type Evaluators = Readonly<Record<string, Evaluator>>;
+
+/** By id of a check, or by topic for all checks of one kind. */
+export const evaluators: Evaluators = {
+  ...cropTables,
+  ...cropCurves,
+  ...dualKc,
+  ...groundCover,
+  ...spillingCell,
+  ...surface,
+};
