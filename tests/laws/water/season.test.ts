@@ -47,7 +47,7 @@ const variation: fc.Arbitrary<Variation> = fc.record({
   }),
 });
 
-describe("laws of the season run", () => {
+describe("laws of the season run", { timeout: 400_000 }, () => {
   it("closes the ledger, keeps theta within its bounds and root-hours whole, on any scenario", () => {
     let worst = 0;
     fc.assert(
@@ -86,10 +86,10 @@ describe("laws of the season run", () => {
           expect(measure(result, "transpiration-ratio").values[t]).toBeLessThanOrEqual(1 + 1e-9);
         });
       }),
-      { numRuns: 150, seed: 20261125 },
+      { numRuns: 120, seed: 20261125 },
     );
     console.log(
-      `largest ledger residual over 150 random scenarios: ${worst.toExponential(1)} of start storage and inflow`,
+      `largest ledger residual over 120 random scenarios: ${worst.toExponential(1)} of start storage and inflow`,
     );
   });
 

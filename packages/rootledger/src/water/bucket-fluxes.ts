@@ -30,7 +30,7 @@ export function faceFlows(cells: number): FaceFlows {
 const wetShareOfKSat = 0.05;
 
 /**
- * Writes the flow through every face and returns the longest step that they allow, h: no cell may change by more than
+ * Writes the flow through every face, and to `step[0]` the longest step that they allow, h: no cell may change by more than
  * `thetaChange`, and in a wet cell that loses water K may not fall by more than about itself.
  *
  * Same soil on both sides: gravity with the arithmetic mean conductivity, matric part as the difference of matric flux
@@ -49,14 +49,15 @@ export function flowsAndStep(
   intake: Float64Array,
   sink: Float64Array,
   thetaChange: number,
-): number {
+  step: Float64Array,
+): void {
   const { layers, lanes, laneAreaCm2, thicknessCm } = ground.grid;
   const { material, kSatCmPerH } = ground;
   const { conductanceDownCm, conductanceSideCm, perVolume } = faces;
   const { conductivityCmPerH, conductivitySlopeCmPerH, headCm, matricFluxCm2PerH } = values;
   const { gravityDown, matricDown, matricSide, headSide } = flows;
   let fastest = 1e-12;
-  let step = Number.POSITIVE_INFINITY;
+  let longest = Number.POSITIVE_INFINITY;
   for (let i = 0; i < layers; i++) {
     const above = (i - 1) * lanes;
     const last = i === layers - 1;
@@ -106,10 +107,10 @@ export function flowsAndStep(
       if (pace > fastest) fastest = pace;
       if (rate < 0 && k > wetShareOfKSat * kSatCmPerH[c]) {
         const slope = conductivitySlopeCmPerH[c];
-        if (k < step * slope * pace) step = k / (slope * pace);
+        if (k < longest * slope * pace) longest = k / (slope * pace);
       }
     }
   }
   const byTheta = thetaChange / fastest;
-  return byTheta < step ? byTheta : step;
+  step[0] = byTheta < longest ? byTheta : longest;
 }

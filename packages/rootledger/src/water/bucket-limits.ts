@@ -23,7 +23,7 @@ export const limitedFlows = (cells: number): LimitedFlows => ({
 
 /**
  * Limits the flows of one step so that explicit stepping cannot overshoot: matric flow stays within half of what would
- * equalise the pair, gravity within 0.9 of what is there. Where all outflow and uptake of a cell still exceed its mobile
+ * equalise the pair, gravity within 0.9 of what is there. Step length in `step[0]`, h. Where all outflow and uptake of a cell still exceed its mobile
  * water they are held back in proportion, so that theta can never fall below its residual. Nothing is dropped: what does
  * not move stays where it is. Returns whether uptake was held back anywhere; only then `kept` holds each cell's share.
  */
@@ -35,13 +35,14 @@ export function limitFlows(
   theta: Float64Array,
   sink: Float64Array,
   kept: Float64Array,
-  dtH: number,
+  step: Float64Array,
 ): boolean {
   const { layers, lanes, volumeCm3 } = ground.grid;
   const { thetaResidual, material } = ground;
   const { gravityDown, matricDown, matricSide, headSide } = flows;
   const { pairDownCm3, pairSideCm3 } = faces;
   const { down, side } = out;
+  const dtH = step[0];
   const perH = 1 / dtH;
   let held = false;
   for (let i = 0; i < layers; i++) {
@@ -127,12 +128,13 @@ export function fillFromBelow(
   theta: Float64Array,
   sink: Float64Array,
   room: Float64Array,
-  dtH: number,
+  step: Float64Array,
 ): void {
   const { layers, lanes, volumeCm3 } = ground.grid;
   const { thetaSaturated } = ground;
   const { perVolume } = faces;
   const { down, side } = out;
+  const dtH = step[0];
   const perH = 1 / dtH;
   for (let i = layers - 1; i >= 0; i--) {
     let fromInside = 0;
@@ -165,10 +167,11 @@ export function fillTop(
   theta: Float64Array,
   sink: Float64Array,
   intake: Float64Array,
-  dtH: number,
+  step: Float64Array,
 ): void {
   const { lanes } = ground.grid;
   const { down, side } = out;
+  const dtH = step[0];
   let fromInside = 0;
   for (let j = 0; j < lanes; j++) {
     theta[j] += (intake[j] + fromInside - sink[j] - down[j] - side[j]) * dtH * faces.perVolume[j];

@@ -56,6 +56,8 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
   const flows = faceFlows(cells);
   const limited = limitedFlows(cells);
   const surface = surfaceWork(lanes);
+  /** Length of the step; in an array so that passing it on allocates nothing. */
+  const stepH = new Float64Array(1);
   const room = new Float64Array(lanes);
   const sink = new Float64Array(cells);
   const kept = new Float64Array(cells);
@@ -74,34 +76,41 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
 
   function advance(state: WaterState, forcing: Forcing, untilH: number, fluxes: WaterFluxes): void {
     const theta = state.theta;
-    while (untilH - state.timeH > 1e-9) {
+    // Times as plain doubles: mixed with the boxed argument, each new time would be a new object.
+    const endH = untilH * 1;
+    let nowH = state.timeH * 1;
+    while (endH - nowH > 1e-9) {
       lookUpInto(values, ground, theta);
       stress(factors, ground, theta, values);
-      takeUp(rootSink, roots, factors, forcing.transpirationCm3PerH);
+      takeUp(rootSink, roots, factors, forcing);
       evaporate(evaporation, theta, forcing.evaporationCm3PerH);
-      sink.set(rootSink);
+      for (let c = 0; c < cells; c++) sink[c] = rootSink[c];
       for (let j = 0; j < lanes; j++) sink[j] += evaporation[j];
-      let runoff = offerSurface(forcing);
-      const allowedH = flowsAndStep(flows, ground, faces, values, byHead, bottom, surface.intake, sink, thetaChange);
+      offerSurface(forcing);
+      flowsAndStep(flows, ground, faces, values, byHead, bottom, surface.intake, sink, thetaChange, stepH);
+      const allowedH = stepH[0];
       let dtH = allowedH > longestStepH ? longestStepH : allowedH > shortestStepH ? allowedH : shortestStepH;
-      const leftH = untilH - state.timeH;
+      const leftH = endH - nowH;
       if (dtH >= leftH * (1 - 1e-9)) dtH = leftH;
 
-      const held = limitFlows(limited, flows, ground, faces, theta, sink, kept, dtH);
-      fillFromBelow(limited, ground, faces, theta, sink, room, dtH);
-      if (exceedsRoom()) runoff = spreadAgain(forcing);
-      fillTop(limited, ground, faces, theta, sink, surface.intake, dtH);
+      stepH[0] = dtH;
+
+      const held = limitFlows(limited, flows, ground, faces, theta, sink, kept, stepH);
+      fillFromBelow(limited, ground, faces, theta, sink, room, stepH);
+      if (exceedsRoom()) spreadAgain(forcing);
+      fillTop(limited, ground, faces, theta, sink, surface.intake, stepH);
       if (bypass && crackLayer > 0) {
-        moveThroughCracks(theta, ground, surface.intake, bypass.fraction, crackLayer, dtH, fluxes.downwardCm3);
+        moveThroughCracks(theta, ground, surface.intake, bypass.fraction, crackLayer, stepH, fluxes.downwardCm3);
       }
-      runoff += moveOverfill(theta, ground, fluxes.downwardCm3) / dtH;
-      addUp(fluxes, forcing, runoff, dtH, held);
-      state.timeH = dtH === leftH ? untilH : state.timeH + dtH;
+      moveOverfill(theta, ground, fluxes.downwardCm3, surface.runoff, stepH);
+      addUp(fluxes, forcing, held);
+      nowH = dtH === leftH ? endH : nowH + dtH;
     }
+    state.timeH = nowH;
   }
 
-  /** Lets each lane take what its top cell draws at a surface head of zero; returns run-off, cm3/h. */
-  function offerSurface(forcing: Forcing): number {
+  /** Lets each lane take what its top cell draws at a surface head of zero. */
+  function offerSurface(forcing: Forcing): void {
     const { capacity, intake } = surface;
     const perHalf = 2 / thicknessCm[0];
     for (let j = 0; j < lanes; j++) {
@@ -109,8 +118,8 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
       capacity[j] = laneAreaCm2[j] * (ground.kSatCmPerH[j] + drawn);
       intake[j] = 0;
     }
-    offerWater(surface, lines, forcing.emitterCm3PerH, forcing.rainCm3PerH);
-    return spread(surface, innerEdge);
+    offerWater(surface, lines, forcing);
+    spread(surface, innerEdge);
   }
 
   function exceedsRoom(): boolean {
@@ -119,16 +128,17 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
   }
 
   /** Spreads the water anew once it is known what room the top cells have left in this step. */
-  function spreadAgain(forcing: Forcing): number {
+  function spreadAgain(forcing: Forcing): void {
     for (let j = 0; j < lanes; j++) {
       if (surface.capacity[j] > room[j]) surface.capacity[j] = room[j];
       surface.intake[j] = 0;
     }
-    offerWater(surface, lines, forcing.emitterCm3PerH, forcing.rainCm3PerH);
-    return spread(surface, innerEdge);
+    offerWater(surface, lines, forcing);
+    spread(surface, innerEdge);
   }
 
-  function addUp(fluxes: WaterFluxes, forcing: Forcing, runoff: number, dtH: number, held: boolean): void {
+  function addUp(fluxes: WaterFluxes, forcing: Forcing, held: boolean): void {
+    const dtH = stepH[0];
     const { downwardCm3, uptakeCm3, airlessH, thirstyH, airlessSeverityH, thirstySeverityH, pondedH } = fluxes;
     const { state: cellState, air, thirst } = factors;
     const { down } = limited;
@@ -165,7 +175,7 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
     fluxes.evaporationCm3 += evaporated * dtH;
     fluxes.emitterCm3 += forcing.emitterCm3PerH * dtH;
     fluxes.rainCm3 += rain * dtH;
-    fluxes.runoffCm3 += runoff * dtH;
+    fluxes.runoffCm3 += surface.runoff[0] * dtH;
     fluxes.bottomCm3 += through * dtH;
     fluxes.subSteps += 1;
   }

@@ -1,3 +1,5 @@
+import type { Forcing } from "./engine.js";
+
 /** Where the tree's emitters stand: which lane edge each line lies on and what share of the flow it brings. */
 export interface EmitterLines {
   /** Index into the grid's lane edges; the line feeds the lanes on both sides of that edge alike. */
@@ -14,6 +16,8 @@ export interface SurfaceWork {
   readonly inward: Float64Array;
   readonly nextOutward: Float64Array;
   readonly nextInward: Float64Array;
+  /** What no lane could take, cm3/h, in a place of its own so that no number has to be boxed. */
+  readonly runoff: Float64Array;
 }
 
 /** @example surfaceWork(8).intake.length // 8 */
@@ -25,17 +29,14 @@ export function surfaceWork(lanes: number): SurfaceWork {
     inward: new Float64Array(lanes),
     nextOutward: new Float64Array(lanes),
     nextInward: new Float64Array(lanes),
+    runoff: new Float64Array(1),
   };
 }
 
 /** Puts emitter flow and rain on the lanes, half of each going either way when the lane cannot take it. */
-export function offerWater(
-  work: SurfaceWork,
-  lines: EmitterLines,
-  emitterCm3PerH: number,
-  rainCm3PerH: Float64Array,
-): void {
+export function offerWater(work: SurfaceWork, lines: EmitterLines, forcing: Forcing): void {
   const { outward, inward } = work;
+  const { emitterCm3PerH, rainCm3PerH } = forcing;
   const lanes = outward.length;
   for (let j = 0; j < lanes; j++) {
     outward[j] = 0.5 * rainCm3PerH[j];
@@ -56,11 +57,11 @@ export function offerWater(
 /**
  * Lets the pond grow lane by lane: each lane takes what it can and passes the rest on in the direction it came from. At a
  * mirror plane (the tree row of a half strip, the axis of rings) the water turns round. What leaves the last lane is
- * returned as run-off, cm3/h. Takes what `offerWater` laid out; adds to `intake`.
+ * run-off. Takes what `offerWater` laid out; adds to `intake`, writes `runoff`.
  *
- * @example const runoffCm3PerH = spread(work, "mirror")
+ * @example spread(work, "mirror")
  */
-export function spread(work: SurfaceWork, innerEdge: "mirror" | "open"): number {
+export function spread(work: SurfaceWork, innerEdge: "mirror" | "open"): void {
   const { capacity, intake, outward, inward, nextOutward, nextInward } = work;
   const lanes = capacity.length;
   let runoff = 0;
@@ -87,12 +88,15 @@ export function spread(work: SurfaceWork, innerEdge: "mirror" | "open"): number 
       else runoff += back;
       moving = 1;
     }
-    if (moving === 0) return runoff;
+    if (moving === 0) {
+      work.runoff[0] = runoff;
+      return;
+    }
     for (let j = 0; j < lanes; j++) {
       outward[j] = nextOutward[j];
       inward[j] = nextInward[j];
     }
   }
   for (let j = 0; j < lanes; j++) runoff += outward[j] + inward[j];
-  return runoff;
+  work.runoff[0] = runoff;
 }

@@ -2,14 +2,20 @@ import type { Ground } from "./ground.js";
 
 /**
  * Moves water that the update left above saturation: upward through the lane, then to the nearest top cells with room,
- * the rest is returned as run-off, cm3. What goes up counts against `downwardCm3`. Nothing is lost.
+ * the rest is added to `runoff[0]`, cm3/h over the step of `step[0]` hours. What goes up counts against `downwardCm3`.
+ * Nothing is lost.
  *
- * @example const runoffCm3 = moveOverfill(theta, ground, fluxes.downwardCm3)
+ * @example moveOverfill(theta, ground, fluxes.downwardCm3, surface.runoff, step)
  */
-export function moveOverfill(theta: Float64Array, ground: Ground, downwardCm3: Float64Array): number {
+export function moveOverfill(
+  theta: Float64Array,
+  ground: Ground,
+  downwardCm3: Float64Array,
+  runoff: Float64Array,
+  step: Float64Array,
+): void {
   const { layers, lanes, volumeCm3 } = ground.grid;
   const { thetaSaturated } = ground;
-  let runoff = 0;
   for (let i = layers - 1; i >= 0; i--) {
     for (let j = 0; j < lanes; j++) {
       const c = i * lanes + j;
@@ -25,10 +31,9 @@ export function moveOverfill(theta: Float64Array, ground: Ground, downwardCm3: F
         if (j + reach < lanes) excess = pour(theta, ground, j + reach, excess);
         if (j - reach >= 0 && excess > 0) excess = pour(theta, ground, j - reach, excess);
       }
-      runoff += excess;
+      runoff[0] += excess / step[0];
     }
   }
-  return runoff;
 }
 
 /** Fills one cell as far as it goes; returns what is left, cm3. */
@@ -53,13 +58,13 @@ export function moveThroughCracks(
   intake: Float64Array,
   fraction: number,
   layer: number,
-  dtH: number,
+  step: Float64Array,
   downwardCm3: Float64Array,
 ): void {
   const { lanes, volumeCm3 } = ground.grid;
   for (let j = 0; j < lanes; j++) {
     const deep = layer * lanes + j;
-    const wanted = fraction * intake[j] * dtH;
+    const wanted = fraction * intake[j] * step[0];
     const there = 0.9 * (theta[j] - ground.thetaResidual[j]) * volumeCm3[j];
     const offered = wanted < there ? wanted : there;
     const taken = offered - pour(theta, ground, deep, offered);

@@ -66,9 +66,9 @@ export function sinkProcesses(
     if (forcing.transpirationCm3PerH > 0) {
       slopeByTheta(values);
       stress(factors, ground, theta, values);
-      takeUp(root, roots, factors, forcing.transpirationCm3PerH);
+      takeUp(root, roots, factors, forcing);
       stress(drierFactors, ground, drierTheta, drier);
-      takeUp(drierRoot, roots, drierFactors, forcing.transpirationCm3PerH);
+      takeUp(drierRoot, roots, drierFactors, forcing);
       for (let c = 0; c < cells; c++) {
         const change = (root[c] - drierRoot[c]) / (headCm[c] - drierHead[c]);
         if (change > 0) slope[c] = change;

@@ -60,7 +60,7 @@ export function spillEngine(setup: SpillSetup): WaterEngine {
   function take(theta: Float64Array, forcing: Forcing, dtH: number, fluxes: WaterFluxes): void {
     lookUpInto(values, ground, theta);
     stress(factors, ground, theta, values);
-    takeUp(sink, roots, factors, forcing.transpirationCm3PerH);
+    takeUp(sink, roots, factors, forcing);
     evaporate(evaporation, theta, forcing.evaporationCm3PerH);
     for (let c = 0; c < cells; c++) {
       const evaporated = c < lanes ? evaporation[c] * dtH : 0;
@@ -87,7 +87,7 @@ export function spillEngine(setup: SpillSetup): WaterEngine {
     const { theta } = state;
     surface.capacity.fill(Number.POSITIVE_INFINITY);
     surface.intake.fill(0);
-    offerWater(surface, lines, forcing.emitterCm3PerH, forcing.rainCm3PerH);
+    offerWater(surface, lines, forcing);
     spread(surface, innerEdge);
     for (let j = 0; j < lanes; j++) {
       theta[j] += (surface.intake[j] * dtH) / volumeCm3[j];

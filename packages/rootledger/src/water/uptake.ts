@@ -1,3 +1,4 @@
+import type { Forcing } from "./engine.js";
 import type { Stress } from "./stress.js";
 
 /** Where the roots are and how they make up for each other. */
@@ -11,21 +12,21 @@ export interface RootZone {
   readonly compensationOnset: number;
 }
 
-/** A process slot: writes the water taken from each cell, cm3/h. */
-export type UptakeProcess = (sinkCm3PerH: Float64Array, roots: RootZone, stress: Stress, demandCm3PerH: number) => void;
+/** A process slot: writes the water taken from each cell, cm3/h, at most `forcing.transpirationCm3PerH` in all. */
+export type UptakeProcess = (sinkCm3PerH: Float64Array, roots: RootZone, stress: Stress, forcing: Forcing) => void;
 
 /**
  * Uptake of each cell = demand x share x thirst x air / max(sum of share x thirst, onset): dry roots are made up for by
  * wet ones, airless roots are not. Never above demand. Source: Jarvis, N.J. (1989), J. Hydrology 107, eq. 9-11.
  *
- * @example uptakeInto(sink, roots, stress, 500)
+ * @example uptakeInto(sink, roots, stress, forcing)
  */
-export const uptakeInto: UptakeProcess = (sinkCm3PerH, roots, stress, demandCm3PerH) => {
+export const uptakeInto: UptakeProcess = (sinkCm3PerH, roots, stress, forcing) => {
   const { share, compensationOnset } = roots;
   const { thirst, air } = stress;
   let supplied = 0;
   for (let c = 0; c < share.length; c++) supplied += share[c] * thirst[c];
   const divisor = supplied > compensationOnset ? supplied : compensationOnset;
-  const scale = demandCm3PerH / divisor;
+  const scale = forcing.transpirationCm3PerH / divisor;
   for (let c = 0; c < share.length; c++) sinkCm3PerH[c] = scale * share[c] * thirst[c] * air[c];
 };
