@@ -24,7 +24,7 @@ export class Shell extends LitElement {
     .top .tag { color: var(--ink-quiet); }
     .top .right { margin-left: auto; display: flex; gap: 1rem; align-items: baseline; flex-wrap: wrap; }
     button { font: inherit; color: var(--ink); background: none; border: 0; border-bottom: 1.5px solid var(--ink); padding: 0.1em 0.2em; cursor: pointer; }
-    :is(button, a):focus-visible { outline: 3px solid var(--ink); outline-offset: 2px; }
+    button:focus-visible { outline: 3px solid var(--ink); outline-offset: 2px; }
     .skip { position: absolute; left: -100vw; }
     .skip:focus { position: static; }
     @media (max-width: 700px) { .tag, .wall { display: none; } }
@@ -62,8 +62,8 @@ export class Shell extends LitElement {
     const { scene } = this.#store;
     const model = this.#model;
     return html`
-      <a class="skip" href="#pictures" @click=${this.#skip}>${words.skipToPictures}</a>
       <header class="top" ?data-wall=${scene.wall}>
+        <button type="button" class="skip" @click=${this.#skip}>${words.skipToPictures}</button>
         <strong>${words.appName}</strong><span class="tag">${words.tagline}</span>
         <span class="right">
           <button type="button" class="wall" @click=${() => this.#edit((s) => ({ ...s, wall: !s.wall }))}>${scene.wall ? words.wall.off : words.wall.on}</button>
@@ -117,10 +117,9 @@ export class Shell extends LitElement {
     });
   }
 
-  #skip(event: Event): void {
-    event.preventDefault();
+  #skip(): void {
     const page = this.renderRoot.querySelector("rl-compare-page");
-    page?.shadowRoot?.querySelector<HTMLElement>("rl-time-scrubber")?.focus();
+    page?.shadowRoot?.querySelector<LitElement>("rl-time-scrubber")?.focus();
   }
 }
 

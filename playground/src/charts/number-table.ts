@@ -43,7 +43,7 @@ export class NumberTable extends LitElement {
   }
 
   #table(data: TableData): TemplateResult {
-    return html`<div class="scroll" tabindex="0" role="region" aria-label=${data.caption}><table>
+    return html`<div class="scroll" tabindex="0" role="group" aria-label=${data.caption}><table>
       <caption>${data.caption}</caption>
       <thead><tr>${data.head.map((cell) => html`<th scope="col">${cell}</th>`)}</tr></thead>
       <tbody>${data.rows.map(([name, ...cells]) => html`<tr><th scope="row">${name}</th>${cells.map((cell) => html`<td>${cell}</td>`)}</tr>`)}</tbody>

@@ -87,6 +87,10 @@ export class TimeScrubber extends LitElement {
     this.#stop();
   }
 
+  override focus(): void {
+    this.renderRoot.querySelector("input")?.focus();
+  }
+
   override willUpdate(changed: PropertyValues<this>): void {
     if (!(changed.size === 1 && changed.has("hour"))) this.#drawn = this.#drawStrip();
   }

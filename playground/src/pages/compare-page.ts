@@ -82,7 +82,8 @@ export class ComparePage extends LitElement {
         h1 { font-size: 1.25rem; }
         .tabs legend { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
       }
-      :host([wall]) :is(.intro, .sentences, .tabs) { display: none; }
+      :host([wall]) :is(.intro > div, .sentences, .tabs) { display: none; }
+      :host([wall]) .intro { position: absolute; width: 1px; height: 1px; margin: 0; overflow: hidden; clip-path: inset(50%); }
       :host([wall]) .with-rail { grid-template-columns: minmax(0, 1fr); }
       @media print {
         footer, .tabs { display: none; }

@@ -56,17 +56,17 @@ export class SoilRow extends LitElement {
       .window { color: var(--ink-quiet); margin-bottom: 0.5rem; }
       .four { display: grid; grid-template-columns: 1fr 1fr; gap: 0.4rem 0.6rem; }
       .letter { display: none; }
-      aside h3 { margin-bottom: 0.6rem; }
-      aside rl-verdict-list { margin-top: 0.4rem; }
+      .rail h3 { margin-bottom: 0.6rem; }
+      .rail rl-verdict-list { margin-top: 0.4rem; }
       @media (max-width: 1120px) {
-        aside { display: grid; grid-template-columns: 1fr 1fr; column-gap: 2.25rem; }
-        aside h3 { grid-column: 1 / -1; }
+        .rail { display: grid; grid-template-columns: 1fr 1fr; column-gap: 2.25rem; }
+        .rail h3 { grid-column: 1 / -1; }
       }
       @media (max-width: 700px) {
-        aside { display: block; }
+        .rail { display: block; }
         .letter { display: block; font-weight: 650; font-size: var(--size-small); }
       }
-      :host([wall]) :is(.storage, .hours, aside, rl-verdict-brief, h3, rl-number-table) { display: none; }
+      :host([wall]) :is(.storage, .hours, .rail, rl-verdict-brief, h3, rl-number-table) { display: none; }
       :host([wall]) { padding: 0.3rem 0 0; border-top-width: 1px; }
       :host([wall]) :is(header, figure) { margin: 0; }
       :host([wall]) :is(header .small) { display: none; }
@@ -109,11 +109,11 @@ export class SoilRow extends LitElement {
         <div>
           ${sectionFigure(row, dimmedPictures)}${storageFigure(row, dimmedPictures)}${hoursFigure(season, frame.seasonDays, dimmed)}
         </div>
-        <aside class=${dimmed}>
+        <div class="rail ${dimmed}">
           <h3>${words.ledger.heading(name)}</h3>
           <rl-season-ledger .views=${season}></rl-season-ledger>
           <rl-verdict-list .result=${result} .soil=${soil} .tree=${scene.tree} .letters=${letters}></rl-verdict-list>
-        </aside>
+        </div>
       </div>
     `;
   }

@@ -37,7 +37,7 @@ export function belowTable(views: readonly ArmView[], hour: number): TableData {
       views.map((v) => v.season.belowL),
       views.map((v) => v.season.belowShare),
     ),
-    head: ["", ...heads(views)],
+    head: [w.quantity, ...heads(views)],
     rows: [
       [w.until, ...views.map(sofar)],
       [w.whole, ...views.map((v) => amount(v.season.belowL))],
@@ -68,8 +68,8 @@ export function storageTable(views: readonly ArmView[], firstDay: number, days: 
 export function hoursTable(views: readonly ArmView[]): TableData {
   const w = words.hours;
   return {
-    caption: w.unit,
-    head: ["", ...heads(views)],
+    caption: w.summaryOfAll,
+    head: [w.unit, ...heads(views)],
     rows: [
       [w.thirsty, ...views.map((v) => whole(v.season.thirstyH))],
       [w.fine, ...views.map((v) => whole(v.season.fineH))],

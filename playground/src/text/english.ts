@@ -126,6 +126,7 @@ export const english = {
     sofar: (litres: number): string => `${amount(Math.round(litres), 2)} L below the roots so far`,
     total: (litres: number): string => `${amount(litres)} L by the season’s end`,
     none: "none leaves below the roots",
+    quantity: "Below the roots",
     until: "So far, L",
     whole: "Season, L",
     share: "Of what came in",
@@ -155,7 +156,8 @@ export const english = {
     thirsty: "thirsty",
     fine: "fine",
     airless: "airless",
-    unit: "root-hours",
+    unit: "Root-hours",
+    summaryOfAll: "Hours weighted by the share of the roots, over the season",
   },
   ledger: {
     heading: (soil: string): string => `${soil}: the ledger`,

@@ -1,0 +1,71 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { gzipSync } from "node:zlib";
+import { chromium } from "playwright";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { openCompare, sentence, settled } from "./compare-page.js";
+import { type Opened, openPlayground } from "./open-playground.js";
+
+const dist = fileURLToPath(new URL("../../playground/dist", import.meta.url));
+const firstLoadKB = 200;
+/** Longest task of the page's own thread while it is used, ms. */
+const longestTaskMs = 50;
+
+let playground: Opened;
+
+beforeAll(async () => {
+  playground = await openPlayground();
+});
+
+afterAll(() => playground?.close());
+
+test(`the first load is at most ${firstLoadKB} kB, compressed`, () => {
+  const files = readdirSync(dist, { recursive: true, encoding: "utf8" }).filter((path) => /\.\w+$/.test(path));
+  const bytes = files.map((path) => {
+    const content = readFileSync(join(dist, path));
+    return /\.(woff2|png)$/.test(path) ? content.length : gzipSync(content, { level: 9 }).length;
+  });
+  expect(files.some((path) => path.includes("worker"))).toBe(true);
+  expect(bytes.reduce((sum, size) => sum + size, 0)).toBeLessThanOrEqual(firstLoadKB * 1000);
+});
+
+test(`no task blocks the page for more than ${longestTaskMs} ms while a change is computed and time plays`, async () => {
+  const { page } = await playground.newPage({ viewport: { width: 1280, height: 900 } });
+  await openCompare(page, playground.url);
+  const browser = page.context().browser();
+  if (!browser) throw new Error(`the trace needs ${chromium.name()}`);
+  await browser.startTracing(page, { categories: ["toplevel", "devtools.timeline"] });
+  await sentence(page, 2).getByLabel("Pulses in a run").selectOption("2");
+  await settled(page);
+  await page.getByRole("button", { name: "Play" }).click();
+  await page.waitForTimeout(1500);
+  const tasks = tasksIn((await browser.stopTracing()).toString());
+  expect(tasks.length).toBeGreaterThan(50);
+  console.log(
+    `page thread, ms of its own time: p50 ${at(tasks, 0.5)}, p95 ${at(tasks, 0.95)}, longest ${at(tasks, 1)}`,
+  );
+  expect(at(tasks, 1)).toBeLessThanOrEqual(longestTaskMs);
+});
+
+/** Thread time, not clock time, of the page's tasks, ms: other work on the machine must not count. */
+function tasksIn(trace: string): number[] {
+  const { traceEvents } = JSON.parse(trace) as { traceEvents: TraceEvent[] };
+  const thread = (e: TraceEvent): string => `${e.pid}:${e.tid}`;
+  const main = new Set(traceEvents.filter((e) => e.args?.name === "CrRendererMain").map(thread));
+  return traceEvents
+    .filter((e) => e.name.endsWith("RunTask") && e.tdur !== undefined && main.has(thread(e)))
+    .map((e) => (e.tdur ?? 0) / 1000)
+    .sort((a, b) => a - b);
+}
+
+interface TraceEvent {
+  readonly name: string;
+  readonly pid: number;
+  readonly tid: number;
+  readonly tdur?: number;
+  readonly args?: { readonly name?: string };
+}
+
+const at = (sorted: readonly number[], share: number): number =>
+  Number((sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0).toFixed(1));

@@ -1,0 +1,40 @@
+import type { Locator, Page } from "playwright";
+import type { Result } from "rootledger";
+
+/** The page opened at an address and waited for until the season is drawn. */
+export async function openCompare(page: Page, url: string): Promise<void> {
+  await page.goto(url);
+  await settled(page);
+}
+
+/** Waits until the newest change has been computed and drawn. */
+export async function settled(page: Page): Promise<void> {
+  await page.waitForFunction(
+    () => {
+      const compare = document.querySelector("rl-shell")?.shadowRoot?.querySelector("rl-compare-page") as unknown as
+        | { season?: unknown; stale: boolean; shadowRoot: ShadowRoot }
+        | undefined;
+      const charts = compare?.shadowRoot.querySelector("rl-soil-row")?.shadowRoot?.querySelectorAll("rl-section-chart");
+      return (
+        compare?.season !== undefined && !compare.stale && charts?.[0]?.shadowRoot?.querySelector("canvas") != null
+      );
+    },
+    undefined,
+    { timeout: 60_000 },
+  );
+}
+
+/** Measures of one arm as the page holds them. */
+export function measuresOn(page: Page, arm: number): Promise<Record<string, number>> {
+  return page.evaluate((index) => {
+    const compare = document.querySelector("rl-shell")?.shadowRoot?.querySelector("rl-compare-page") as unknown as {
+      season: { result: { arms: { result: Result }[] } };
+    };
+    const { measures } = compare.season.result.arms[index]!.result;
+    return Object.fromEntries(measures.map(({ id, values }) => [id, values[0]!]));
+  }, arm);
+}
+
+export const sentence = (page: Page, programme: number): Locator =>
+  page.locator("rl-programme-sentence").nth(programme);
+export const slider = (page: Page): Locator => page.getByRole("slider", { name: "Hour shown in every picture" });
