@@ -76,6 +76,18 @@ describe("integral between two points", () => {
       1e-9,
     );
   });
+  test("finds a peak at one end that its first points hardly see", () => {
+    expectClose(
+      integrate((x) => Math.exp(-1000 * x), 0, 40),
+      1e-3,
+      1e-9,
+    );
+    expect(integrate((x) => Math.exp(-800 * (1 + x)), 0, 40)).toBeLessThan(1e-290);
+    expect(integrate(() => 0, 0, 1)).toBe(0);
+  });
+  test("refuses what does not settle", () => {
+    expect(() => integrate((x) => 1 / x, 0, 1)).toThrow(/a function it can settle|a finite function/);
+  });
   test("refuses what is not finite", () => {
     expect(() => integrate(() => Number.NaN, 0, 1)).toThrow(/finite function: got NaN between 0 and 1/);
   });

@@ -5,6 +5,7 @@ export {
   type WettedBody,
   type WettingEstimate,
   type WettingInput,
+  type WettingSpread,
 } from "./estimate-wetting.js";
 export type { ExponentialSoil } from "./exponential-soil.js";
 export { type FlowEffect, flowEffect, hemisphereRadiusCm, type PondShare, pondShareLimits } from "./flow-effect.js";

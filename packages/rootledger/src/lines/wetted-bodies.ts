@@ -1,4 +1,4 @@
-import { bisect } from "../numeric/bisect.js";
+import { falsePosition } from "../numeric/false-position.js";
 import { aminEkhmaj } from "./amin-ekhmaj.js";
 import type { ExponentialSoil } from "./exponential-soil.js";
 import { transientPointSource } from "./point-source.js";
@@ -13,6 +13,8 @@ export interface WettingRun extends EmitterRun, ExponentialSoil {
   readonly meanThetaRise: number;
   /** Rise at which soil counts as wetted, m3/m3; used by the transient source only. */
   readonly frontThetaRise: number;
+  /** dK/dtheta of the transient source's soil, cm/h. */
+  readonly conductivityPerThetaCmPerH: number;
 }
 
 export type WettingRelation = "schwartzman-zur" | "amin-ekhmaj" | "philip-travel-time" | "warrick-transient";
@@ -41,19 +43,19 @@ export const wettingRelations: Readonly<
   },
 };
 
-/** Where the linear transient solution, dK/dtheta = kSat over the rise to saturation, has risen by the front's rise. */
+/** Where the linear transient solution has risen by the front's rise. */
 function transientFront(run: WettingRun): WettedSize {
-  const slopeCmPerH = run.kSatCmPerH / (run.thetaSaturated - run.thetaInitial);
-  const half = run.alphaPerCm / 2;
-  const time = (half * slopeCmPerH * run.volumeCm3) / run.emitterFlowCm3PerH / 2;
-  const level =
-    (8 * Math.PI * run.frontThetaRise * slopeCmPerH) / (run.alphaPerCm * run.alphaPerCm * run.emitterFlowCm3PerH);
+  const { alphaPerCm, emitterFlowCm3PerH, conductivityPerThetaCmPerH: slopeCmPerH } = run;
+  const half = alphaPerCm / 2;
+  const time = (half * slopeCmPerH * run.volumeCm3) / emitterFlowCm3PerH / 2;
+  const level = (8 * Math.PI * run.frontThetaRise * slopeCmPerH) / (alphaPerCm * alphaPerCm * emitterFlowCm3PerH);
   const reach = (at: (distance: number) => number): number => {
-    let far = 1;
-    while (at(far) > level) far *= 2;
-    let near = far / 2;
-    while (at(near) < level) near /= 2;
-    return bisect((distance) => at(distance) - level, near, far) / half;
+    const over = (distance: number): number => Math.log(at(distance) / level);
+    let far = Math.sqrt(time);
+    let near = far;
+    while (over(far) > 0) far *= 2;
+    while (over(near) <= 0) near /= 2;
+    return falsePosition(over, near, far, 1e-9) / half;
   };
   return {
     widthCm: 2 * reach((distance) => transientPointSource("surface", distance, 0, time)),

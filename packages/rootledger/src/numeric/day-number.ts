@@ -12,9 +12,11 @@ const isLeap = (year: number): boolean => (year % 4 === 0 && year % 100 !== 0) |
 export function dayNumber(date: string): number {
   const parts = isoDate.exec(date);
   if (!parts) return Number.NaN;
-  const year = Number(parts[1]);
-  const month = Number(parts[2]);
-  const day = Number(parts[3]);
+  return dayNumberOf(Number(parts[1]), Number(parts[2]), Number(parts[3]));
+}
+
+/** The same for a year, a month and a day of the month; NaN where there is no such day. @example dayNumberOf(2023, 2, 29) // NaN */
+export function dayNumberOf(year: number, month: number, day: number): number {
   if (month < 1 || month > 12 || day < 1 || day > daysInMonth(year, month)) return Number.NaN;
   const shifted = month > 2 ? year : year - 1;
   const monthFromMarch = (month + 9) % 12;

@@ -41,17 +41,26 @@ export function multiplyInto(out: Float64Array, matrix: GridMatrix, x: Float64Ar
   const { columns, centre, before, after, above, below } = matrix;
   const points = centre.length;
   const last = points - columns;
-  if (points === 1) {
-    out[0] = centre[0] * x[0];
-  } else {
-    for (let p = 0; p < points; p++) {
-      let sum = centre[p] * x[p];
-      if (p > 0) sum += before[p] * x[p - 1];
-      if (p < points - 1) sum += after[p] * x[p + 1];
-      if (p >= columns) sum += above[p] * x[p - columns];
-      if (p < last) sum += below[p] * x[p + columns];
-      out[p] = sum;
-    }
+  // Three stretches, so that the long middle one asks no questions: first row, rows between, last row.
+  for (let p = 0; p < columns; p++) {
+    let sum = centre[p] * x[p];
+    if (p > 0) sum += before[p] * x[p - 1];
+    if (p < points - 1) sum += after[p] * x[p + 1];
+    if (p < last) sum += below[p] * x[p + columns];
+    out[p] = sum;
+  }
+  for (let p = columns; p < last; p++) {
+    out[p] =
+      centre[p] * x[p] +
+      before[p] * x[p - 1] +
+      after[p] * x[p + 1] +
+      above[p] * x[p - columns] +
+      below[p] * x[p + columns];
+  }
+  for (let p = last > columns ? last : columns; p < points; p++) {
+    let sum = centre[p] * x[p] + before[p] * x[p - 1] + above[p] * x[p - columns];
+    if (p < points - 1) sum += after[p] * x[p + 1];
+    out[p] = sum;
   }
   const { extraRow, extraColumn, extraValue, extraCount } = matrix;
   for (let e = 0; e < extraCount; e++) out[extraRow[e]] += extraValue[e] * x[extraColumn[e]];

@@ -44,18 +44,14 @@ export function preconditionInto(
 ): void {
   const { columns, before, after, above, below } = matrix;
   const points = b.length;
-  const sideways = columns > 1;
-  for (let p = 0; p < points; p++) {
-    let sum = b[p];
-    if (sideways && p > 0) sum -= before[p] * x[p - 1];
-    if (p >= columns) sum -= above[p] * x[p - columns];
-    x[p] = sum * inverseDiagonal[p];
-  }
   const last = points - columns;
-  for (let p = points - 1; p >= 0; p--) {
-    let sum = 0;
-    if (sideways && p < points - 1) sum += after[p] * x[p + 1];
-    if (p < last) sum += below[p] * x[p + columns];
-    x[p] -= sum * inverseDiagonal[p];
+  x[0] = b[0] * inverseDiagonal[0];
+  for (let p = 1; p < columns; p++) x[p] = (b[p] - before[p] * x[p - 1]) * inverseDiagonal[p];
+  for (let p = columns; p < points; p++) {
+    x[p] = (b[p] - before[p] * x[p - 1] - above[p] * x[p - columns]) * inverseDiagonal[p];
+  }
+  for (let p = points - 2; p >= last; p--) x[p] -= after[p] * x[p + 1] * inverseDiagonal[p];
+  for (let p = last - 1; p >= 0; p--) {
+    x[p] -= (after[p] * x[p + 1] + below[p] * x[p + columns]) * inverseDiagonal[p];
   }
 }
