@@ -137,6 +137,26 @@ describe("other answers", () => {
     expect(widest(stdout)).toBeLessThanOrEqual(100);
   });
 
+  it("--engine asks the slow engine, and refuses what is none", async () => {
+    const file = demoJson("scenario");
+    file.season.days = 1;
+    file.start = { kind: "same-state" };
+    const { io, written } = memoryIo({
+      "/b/s.json": JSON.stringify(file),
+      "/b/weather.csv": dataText("demo/weather.csv"),
+    });
+    expect(await main(["simulate", "/b/s.json", "--json", "--engine", "richards"], io)).toBe(0);
+    const answer = JSON.parse(written.stdout);
+    expect(answer.engine).toBe("richards");
+    expect(answer.status.kind).toBe("finished");
+    const refused = await run("simulate", dataPath("demo/scenario.json"), "--engine", "magic");
+    expect(refused).toEqual({
+      code: 1,
+      stdout: "",
+      stderr: "--engine must be bucket or richards; see rootledger --help\n",
+    });
+  });
+
   it("--help and --version", async () => {
     for (const argv of [["--help"], ["-h"], ["compare", "--help"]]) {
       const { code, stdout } = await run(...argv);

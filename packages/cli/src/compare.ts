@@ -10,14 +10,15 @@ import { readInput } from "./read-input.js";
 import type { Asked } from "./run.js";
 
 /** `rootledger compare FILE`. */
-export async function compareCommand({ file, output }: Asked, io: Io): Promise<number> {
+export async function compareCommand({ file, output, engine }: Asked, io: Io): Promise<number> {
   const input = await readInput(file, io);
   const parsed = input.ok ? parseComparison(input.value, input.files) : input;
   if (!parsed.ok) {
     io.stderr(faultLines(parsed.faults));
     return exit.faults;
   }
-  const { comparison, defaultsUsed, notes } = parsed;
+  const { defaultsUsed, notes } = parsed;
+  const comparison = engine === undefined ? parsed.comparison : { ...parsed.comparison, engine };
   const tell = progress(io);
   const result = compare(comparison, { defaultsUsed, onArm: (done, all) => tell(`${done} of ${all} runs done`) });
   if (output === "json") io.stdout(jsonText({ ...result, notes }));

@@ -1,8 +1,12 @@
 import { parseArgs } from "node:util";
 import { version } from "rootledger";
+import type { EngineName } from "rootledger/scenario";
 import { compareCommand } from "./compare.js";
 import { exit, type Io } from "./io.js";
+import { needCommand } from "./need.js";
+import { needFlags } from "./need-flags.js";
 import { simulateCommand } from "./simulate.js";
+import { truthCommand } from "./truth.js";
 import { validateCommand } from "./validate-scenario.js";
 import { words } from "./words.js";
 
@@ -10,15 +14,28 @@ import { words } from "./words.js";
 export interface Asked {
   readonly file: string;
   readonly output: "table" | "json" | "csv";
+  /** Replaces the engine that the file names. */
+  readonly engine?: EngineName;
 }
 
 type Command = (asked: Asked, io: Io) => Promise<number>;
 
-const commands: Readonly<Record<string, { readonly run: Command; readonly csv: boolean }>> = {
-  simulate: { run: simulateCommand, csv: true },
-  compare: { run: compareCommand, csv: true },
-  "validate-scenario": { run: validateCommand, csv: false },
+interface Entry {
+  readonly run: Command;
+  readonly csv: boolean;
+  readonly file: "needed" | "optional";
+  readonly flags?: readonly string[];
+}
+
+const commands: Readonly<Record<string, Entry>> = {
+  simulate: { run: simulateCommand, csv: true, file: "needed" },
+  compare: { run: compareCommand, csv: true, file: "needed" },
+  need: { run: needCommand, csv: true, file: "optional", flags: needFlags },
+  truth: { run: truthCommand, csv: false, file: "optional" },
+  "validate-scenario": { run: validateCommand, csv: false, file: "needed" },
 };
+
+const ownFlags = Object.values(commands).flatMap(({ flags }) => flags ?? []);
 
 /**
  * The whole command line. Resolves to the exit code: 0 done, 1 faults in the input, 2 internal.
@@ -41,7 +58,7 @@ async function answer(argv: readonly string[], io: Io): Promise<number> {
   };
   const read = readArguments(argv);
   if (typeof read === "string") return misused(read);
-  const { values, positionals } = read;
+  const { values, positionals, flags } = read;
   const [name, file, ...rest] = positionals;
   if (values.version) {
     io.stdout(`${version}\n`);
@@ -57,12 +74,15 @@ async function answer(argv: readonly string[], io: Io): Promise<number> {
   if (file === undefined || rest.length > 0) return misused(words.oneFile);
   if (values.json && values.csv) return misused(words.oneOutput);
   if (values.csv && !command.csv) return misused(words.noCsv);
-  return command.run({ file, output: values.json ? "json" : values.csv ? "csv" : "table" }, io);
+  const { engine } = values;
+  if (engine !== undefined && engine !== "bucket" && engine !== "richards") return misused(words.unknownEngine);
+  const output = values.json ? "json" : values.csv ? "csv" : "table";
+  return command.run(engine === undefined ? { file, output } : { file, output, engine }, io);
 }
 
 function readArguments(argv: readonly string[]) {
   try {
-    return parseArgs({
+    const { values, positionals } = parseArgs({
       args: [...argv],
       allowPositionals: true,
       options: {
@@ -70,8 +90,12 @@ function readArguments(argv: readonly string[]) {
         csv: { type: "boolean", default: false },
         help: { type: "boolean", short: "h", default: false },
         version: { type: "boolean", short: "V", default: false },
+        ...Object.fromEntries(ownFlags.map((flag) => [flag, { type: "string" } as const])),
       },
     });
+    const flags: Record<string, string> = {};
+    for (const [flag, value] of Object.entries(values)) if (typeof value === "string") flags[flag] = value;
+    return { values, positionals, flags };
   } catch (error) {
     return (error instanceof Error ? error.message : String(error)).split("\n")[0]!.replace(/\.$/, "");
   }

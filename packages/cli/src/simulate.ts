@@ -10,14 +10,15 @@ import { readInput } from "./read-input.js";
 import type { Asked } from "./run.js";
 
 /** `rootledger simulate FILE`. */
-export async function simulateCommand({ file, output }: Asked, io: Io): Promise<number> {
+export async function simulateCommand({ file, output, engine }: Asked, io: Io): Promise<number> {
   const input = await readInput(file, io);
   const parsed = input.ok ? parseScenario(input.value, input.files) : input;
   if (!parsed.ok) {
     io.stderr(faultLines(parsed.faults));
     return exit.faults;
   }
-  const { scenario, defaultsUsed, notes } = parsed;
+  const { defaultsUsed, notes } = parsed;
+  const scenario = engine === undefined ? parsed.scenario : { ...parsed.scenario, engine };
   const tell = progress(io);
   const simulation = createSimulation(scenario, { trees: ["mean", "under-fed"] });
   while (simulation.status().kind === "running") {

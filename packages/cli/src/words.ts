@@ -5,13 +5,23 @@ export const words = {
 Usage
   rootledger compare FILE             two to four watering programmes side by side, on each soil
   rootledger simulate FILE            one programme on one soil over a season
+  rootledger need FILE                litres per tree and per hectare that trees want; or by options
+  rootledger truth [FOLDER]           every published figure beside ours
   rootledger validate-scenario FILE   checks a scenario or comparison file, runs nothing
 
 Options
   --json      the whole answer as JSON
-  --csv       simulate: the day table; compare: every measure, one per line
+  --csv       simulate: the day table; compare: every measure, one per line; need: the spans
+  --engine E  simulate, compare: bucket (fast) or richards (the referee, far slower)
   --help      this text
   --version   the version
+
+Options of need, instead of a file
+  --et0-mm-per-day N, or --pan-mm-per-day N with --pan-coefficient N or --crop-factor N
+  --kc N --tree-spacing-m N --row-spacing-m N --canopy-m N --height-m N --hot-day-mm-per-day N --days N
+  --cover whole-ground | canopy-ground | stated-cover (with --cover-fraction N) | density
+          | keller-karmeli | freeman-garzoli | decroix
+  --efficiency N --leaching N --given-l-per-day N
 
 Files are JSON; weather files that they name are read from the same folder.
 Exit code 0: done; 1: faults in the input, one line each; 2: internal error.
@@ -21,11 +31,16 @@ Exit code 0: done; 1: faults in the input, one line each; 2: internal error.
   noCommand: "no command given",
   unknownCommand: "unknown command",
   oneFile: "exactly one file is needed",
+  atMostOneFile: "at most one file or folder can be given",
+  fileOrOptions: "need takes a file or options, one of the two",
+  notAnOption: "is no option of",
+  unknownEngine: "--engine must be bucket or richards",
   oneOutput: "--json and --csv exclude one another",
-  noCsv: "validate-scenario has no --csv",
+  noCsv: "has no --csv",
   wholeFile: "the file",
   notReadable: "must be a file that can be read",
   notJson: "must be JSON",
+  notChecks: "must be a list of published checks",
   endOfFile: "the end of the file",
   atLine: "at line",
   column: "column",
@@ -82,4 +97,50 @@ export const badgeWords = {
   "same-start": "same start",
   settled: "settled",
   "one-question": "one question at a time",
+} as const;
+
+export const needWords = {
+  counts: "Ground that counts per tree",
+  spacing: "spacing",
+  canopy: "canopy",
+  covered: "of the ground covered",
+  references: {
+    et0: "Reference: ET0, coefficient Kc",
+    pan: "Reference: pan evaporation, coefficient Kc, pan coefficient",
+    "pan-factor": "Reference: pan evaporation, coefficient a crop factor of the pan, no Kc",
+  },
+  net: "Net is what the tree takes, gross what must leave the emitters: efficiency",
+  leaching: "leaching",
+  perTree: "Per tree and day",
+  treeColumns: ["", "ref. mm", "coeff.", "net L", "gross L", "hot net L", "hot gross L"],
+  perHectare: "Per hectare",
+  hectareColumns: ["", "days", "mm/day", "m3/day", "gross m3/day", "m3", "gross m3"],
+  total: "all",
+  practice: "Practice beside need",
+  practiceColumns: ["", "given L", "net need L", "ratio", "surplus L", "no roots L", "beyond L"],
+  practiceNote:
+    "Per tree and day. No roots: falls where the tree has none. Beyond: reaches roots beyond their need; it drains, evaporates or stays. Both only where the rooted share is given. A comparison, not a verdict.",
+  cautions:
+    "This is what the weather and the canopy ask for, not a schedule: coefficients come from other places, the four areas (spacing, canopy, wetted, rooted) differ, and rain, salt and the soil's air are for the season's account. Check with a spade and a tensiometer.",
+} as const;
+
+export const truthWords = {
+  classes: {
+    seen: "seen in print",
+    memory: "from memory",
+    derived: "derived: a published formula worked out by us, proves little",
+    all: "all",
+  },
+  printed: "printed",
+  ours: "ours",
+  fitted: "(fitted: wider than print)",
+  passes: "agrees",
+  fails: "DIFFERS",
+  note: "note:",
+  miss: "miss:",
+  notApplicable: "Not checked",
+  counts: "Checks",
+  countColumns: ["agree", "differ"],
+  legend:
+    "Seen: the figure was read in a text of the source, or in a text that quotes it. From memory: recalled, so agreement shows consistency, not that the figure is printed so. A fitted tolerance is a fence round what was found, not evidence.",
 } as const;
