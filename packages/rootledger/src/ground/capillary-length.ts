@@ -7,7 +7,7 @@ import { conductivityIntegralCm2PerH } from "./head-integral.js";
  * 23:1514-1522; from memory. Curves that let K fall steeply in the first centimetre (van Genuchten with n near 1, untreated)
  * give a length of a few cm whatever the texture.
  * @param initialHeadCm head of the dry soil, cm, below 0
- * @throws RangeError when the head is not below 0. @example 1 / capillaryLengthCm(defaultSoilCurve("loam"), -1000)
+ * @throws RangeError when the head is not below 0. @example 1 / capillaryLengthCm(defaultSoilCurve("loam"), -1000) // about 0.05
  */
 export function capillaryLengthCm(curve: SoilCurve, initialHeadCm: number): number {
   const drawnCm2PerH = conductivityIntegralCm2PerH(curve, initialHeadCm, () => 1);

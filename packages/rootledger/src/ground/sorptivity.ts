@@ -6,7 +6,7 @@ import { conductivityIntegralCm2PerH } from "./head-integral.js";
  * dtheta, with D dtheta = K dh. Source: Parlange (1975), Soil Sci. 119:158-161, from memory; within a few percent of the
  * exact value for soils whose diffusivity rises with water content.
  * @param initialHeadCm head of the dry soil, cm, below 0
- * @throws RangeError when the head is not below 0. @example sorptivityCmPerSqrtH(defaultSoilCurve("loam"), -1000)
+ * @throws RangeError when the head is not below 0. @example sorptivityCmPerSqrtH(defaultSoilCurve("loam"), -1000) // about 3.7
  */
 export function sorptivityCmPerSqrtH(curve: SoilCurve, initialHeadCm: number): number {
   const dry = curve.thetaAt(initialHeadCm);

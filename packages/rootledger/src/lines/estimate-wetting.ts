@@ -57,7 +57,7 @@ export interface WettingEstimate {
  * disagree and whether the pond decides what more flow does (`flowEffect`). Uniform, flat ground without uptake; nothing of
  * what happens after the valve closes. Sources: at each relation.
  * @throws RangeError when a number is not above 0 (thetaInitial: below 0), or a rise exceeds the free pore space.
- * @example estimateWetting({ emitterFlowCm3PerH: 4000, volumeCm3: 12000, kSatCmPerH: 2, alphaPerCm: 0.05, thetaInitial: 0.1, thetaSaturated: 0.4, meanThetaRise: 0.2 }).all.widthCm.ratio
+ * @example estimateWetting({ emitterFlowCm3PerH: 4000, volumeCm3: 12000, kSatCmPerH: 2, alphaPerCm: 0.05, thetaInitial: 0.1, thetaSaturated: 0.4, meanThetaRise: 0.2 }).all.widthCm.ratio // 1.21
  */
 export function estimateWetting(input: WettingInput): WettingEstimate {
   const freePores = input.thetaSaturated - input.thetaInitial;
