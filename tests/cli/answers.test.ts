@@ -140,12 +140,14 @@ describe("other answers", () => {
   it("--engine asks the slow engine, and refuses what is none", async () => {
     const file = demoJson("scenario");
     file.season.days = 1;
+    file.programme.runs[0].firstDay = 0;
     file.start = { kind: "same-state" };
     const { io, written } = memoryIo({
       "/b/s.json": JSON.stringify(file),
       "/b/weather.csv": dataText("demo/weather.csv"),
     });
-    expect(await main(["simulate", "/b/s.json", "--json", "--engine", "richards"], io)).toBe(0);
+    const code = await main(["simulate", "/b/s.json", "--json", "--engine", "richards"], io);
+    expect({ code, stderr: written.stderr }).toEqual({ code: 0, stderr: "" });
     const answer = JSON.parse(written.stdout);
     expect(answer.engine).toBe("richards");
     expect(answer.status.kind).toBe("finished");
