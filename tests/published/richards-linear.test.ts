@@ -1,5 +1,12 @@
 import { tabulateSoil } from "rootledger/ground";
-import { emptyFluxes, fillGround, type RichardsOptions, richardsEngine, stateAtHeads, stripGrid } from "rootledger/water";
+import {
+  emptyFluxes,
+  fillGround,
+  type RichardsOptions,
+  richardsEngine,
+  stateAtHeads,
+  stripGrid,
+} from "rootledger/water";
 import { describe, it } from "vitest";
 import { expectWithin } from "./near.js";
 import { column, noRoots } from "./richards-column.js";
