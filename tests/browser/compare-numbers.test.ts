@@ -4,6 +4,7 @@ import { build } from "vite";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { measuresOn, openCompare, sentence, settled } from "./compare-page.js";
 import { type Opened, openPlayground } from "./open-playground.js";
+import type { measuresOfFirstArm } from "./simulate-arm.js";
 
 const demo = (name: string) => readFileSync(fileURLToPath(new URL(`../../data/demo/${name}`, import.meta.url)), "utf8");
 
@@ -22,7 +23,7 @@ test("opens with the demo drawn, and shows the library's own numbers", async () 
   await page.evaluate(await bundled("simulate-arm.ts", "library"));
   const own = await page.evaluate(
     ([comparison, weather]) => {
-      const { library } = globalThis as unknown as { library: typeof import("./simulate-arm.js") };
+      const { library } = globalThis as unknown as { library: { measuresOfFirstArm: typeof measuresOfFirstArm } };
       return library.measuresOfFirstArm(comparison, weather);
     },
     [demo("comparison.json"), demo("weather.csv")] as const,

@@ -9,7 +9,7 @@ export class FallsChart extends LitElement {
     sofarL: { type: Number },
     totalL: { type: Number },
     mostL: { type: Number },
-    label: { type: String },
+    text: { type: String },
     compact: { type: Boolean },
   };
   declare sofarL: number;
@@ -17,7 +17,8 @@ export class FallsChart extends LitElement {
   declare totalL: number | undefined;
   /** The largest total of all pictures, which fills the height. */
   declare mostL: number;
-  declare label: string;
+  /** What the litres so far are called. */
+  declare text: string;
   /** One number, in body size. */
   declare compact: boolean;
 
@@ -39,7 +40,7 @@ export class FallsChart extends LitElement {
     super();
     this.sofarL = 0;
     this.mostL = 1;
-    this.label = "";
+    this.text = "";
     this.compact = false;
   }
 
@@ -52,14 +53,16 @@ export class FallsChart extends LitElement {
     const gone = Math.min(scale(this.sofarL), height);
     const half = em * 1.6;
     const x = em * 1.9 + half + em * 0.6;
+    const end = this.totalL === undefined ? "" : this.totalL < 0.5 ? words.below.none : words.below.total(this.totalL);
+    const label = end === "" ? this.text : `${this.text}; ${end}`;
     return html`
-      <svg width=${width} height=${height} role="img" aria-label=${this.label}>
+      <svg width=${width} height=${height} role="img" aria-label=${label}>
         ${total > 1 ? svg`<path class="whole" d=${tongue(x, half, total)}></path>` : nothing}
         ${gone > 0.5 ? svg`<path class="gone" d=${tongue(x, half, gone)}></path>` : nothing}
         ${gone > em ? [-0.5, 0, 0.5].map((at) => svg`<line class="strand" x1=${x + at * half} x2=${x + at * half} y1="0" y2=${gone - em * 0.5}></line>`) : nothing}
-        <text class=${this.compact ? "large" : ""} x=${x + half + em * 0.9} y=${em * 1.35}>${words.below.sofar(this.sofarL)}</text>
+        <text class=${this.compact ? "large" : ""} x=${x + half + em * 0.9} y=${em * 1.35}>${this.text}</text>
         <text class="quiet" ?hidden=${this.compact} x=${x + half + em * 0.9} y=${em * 2.5}>
-          ${this.totalL === undefined ? "" : this.totalL < 0.5 ? words.below.none : words.below.total(this.totalL)}
+          ${end}
         </text>
       </svg>
     `;

@@ -58,7 +58,7 @@ export class ModelStatus extends LitElement {
       <p><strong>${w.failed}</strong></p>
       ${state.faults.length > 0 ? html`<ul>${state.faults.map((f) => html`<li>${w.faultLine(f.path, f.received, f.rule)}</li>`)}</ul>` : html`<p>${state.message}</p>`}
       <p>${this.stale ? w.kept : nothing}</p>
-      <p>${this.canUndo ? html`<button type="button" @click=${() => this.#tell("undo")}>${w.undo}</button>` : nothing}<button type="button" @click=${() => this.#tell("retry")}>${w.retry}</button></p>
+      <p>${this.canUndo ? html`<button type="button" @click=${() => this.#tell("undo")}>${w.undo}</button>` : nothing}${state.faults.length === 0 ? html`<button type="button" @click=${() => this.#tell("retry")}>${w.retry}</button>` : nothing}</p>
     </div>`;
   }
 

@@ -35,23 +35,26 @@ export interface RowPictures {
   readonly manyHours: boolean;
   readonly wall: boolean;
   readonly withKey: boolean;
+  /** Class of what is told about the season, and of the pictures, while they are from before a change. */
+  readonly dimmedSeason: string;
+  readonly dimmedPictures: string;
 }
 
 /** Hours shown side by side instead of motion. */
 const fourHours = [3, 9, 15, 21];
 
-export function sectionFigure(row: RowPictures, dimmed: string): TemplateResult {
-  const { name, hour, shown, pictures, season, withKey } = row;
+export function sectionFigure(row: RowPictures): TemplateResult {
+  const { name, hour, shown, pictures, season, withKey, dimmedPictures, dimmedSeason } = row;
   const share = (of: "airlessShare" | "thirstyShare") =>
     pictures.map(({ picture }) => picture[of][rowOf(picture, hour) ?? -1] ?? 0);
   const when = words.time.at(longDayLabel(pictures[0]!.picture.startDate, Math.floor(hour / 24)), hour);
   return html`
-    <figure class="section ${dimmed}">
-      <h3>${words.section.title(name, when, share("airlessShare"), share("thirstyShare"))}</h3>
-      <div class="columns">${pictures.map((v, i) => html`<div ?data-shown=${i === shown}>${ground(row, v)}</div>`)}</div>
+    <figure class="section">
+      <h3 class=${dimmedPictures}>${words.section.title(name, when, share("airlessShare"), share("thirstyShare"))}</h3>
+      <div class="columns ${dimmedPictures}">${pictures.map((v, i) => html`<div ?data-shown=${i === shown}>${ground(row, v)}</div>`)}</div>
       ${withKey ? html`<rl-soil-key></rl-soil-key>` : ""}
       <rl-number-table .data=${() => sectionTable(pictures, hour)}></rl-number-table>
-      ${belowCaption(season, hour)}
+      ${belowCaption(season, hour, dimmedSeason)}
     </figure>
   `;
 }
@@ -60,31 +63,29 @@ function ground({ hour, pictures, season, frame, manyHours, wall }: RowPictures,
   const dayStart = hour - (hour % 24);
   const sofar = v.picture.belowSinceStartL[rowOf(v.picture, hour) ?? 0] ?? 0;
   const whole = pictures === season ? v.season.belowL : undefined;
-  const label = [words.below.sofar(sofar), ...(whole === undefined ? [] : [words.below.total(whole)])].join("; ");
+  const text = whole === undefined ? words.below.inDays(sofar) : words.below.sofar(sofar);
   return html`
     ${
       manyHours
         ? html`<div class="four">${fourHours.map((h) => html`<rl-section-chart .arm=${v.picture} .hour=${dayStart + h} .caption=${clock(h)}></rl-section-chart>`)}</div>`
         : html`<rl-section-chart .arm=${v.picture} .hour=${hour} axes .compact=${wall}></rl-section-chart>`
     }
-    <rl-falls-chart .sofarL=${sofar} .totalL=${whole} .mostL=${frame.mostBelowL} .label=${label} .compact=${wall}></rl-falls-chart>
+    <rl-falls-chart .sofarL=${sofar} .totalL=${whole} .mostL=${frame.mostBelowL} .text=${text} .compact=${wall}></rl-falls-chart>
     <rl-day-strip .arm=${v.picture} .hour=${hour}></rl-day-strip>
   `;
 }
 
-function belowCaption(season: readonly ArmView[], hour: number): TemplateResult {
+function belowCaption(season: readonly ArmView[], hour: number, dimmed: string): TemplateResult {
   const litres = season.map((v) => v.season.belowL);
   const shares = season.map((v) => v.season.belowShare);
   return html`
-    <h3 class="below">${words.below.title(litres, shares)}</h3>
+    <h3 class="below ${dimmed}">${words.below.title(litres, shares)}</h3>
     <rl-number-table .data=${() => belowTable(season, hour)}></rl-number-table>
   `;
 }
 
-export function storageFigure(
-  { name, hour, shown, pictures, season, frame }: RowPictures,
-  dimmed: string,
-): TemplateResult {
+export function storageFigure(row: RowPictures): TemplateResult {
+  const { name, hour, shown, pictures, season, frame, dimmedSeason, dimmedPictures } = row;
   const { window } = pictures[0]!.result;
   const lendsMm = window.waterAtAirReturnMm - window.waterAtPullLimitMm;
   const above = season.map((v) => v.season.aboveShare);
@@ -93,23 +94,23 @@ export function storageFigure(
     html`<rl-storage-chart ?data-shown=${i === shown} .arm=${v.picture} .hour=${hour} .firstDay=${frame.firstDay} .days=${frame.days}
       .lowMm=${frame.lowMm} .highMm=${frame.highMm} .mostRainMm=${frame.mostRainMm}></rl-storage-chart>`;
   return html`
-    <figure class="storage ${dimmed}">
-      <h3>${words.storage.title(name, above, beneath)}</h3>
+    <figure class="storage">
+      <h3 class=${dimmedSeason}>${words.storage.title(name, above, beneath)}</h3>
       <p class="window">${words.soil.window(lendsMm, window.litresPerTree, window.airReturnKPa, window.pullLimitKPa)}</p>
-      <div class="columns">${pictures.map(chart)}</div>
+      <div class="columns ${dimmedPictures}">${pictures.map(chart)}</div>
       <rl-number-table .data=${() => storageTable(pictures, frame.firstDay, frame.days)}></rl-number-table>
     </figure>
   `;
 }
 
-export function hoursFigure(season: readonly ArmView[], seasonDays: number, dimmed: string): TemplateResult {
+export function hoursFigure({ season, frame, dimmedSeason }: RowPictures): TemplateResult {
   const thirsty = season.map((v) => v.season.thirstyH);
   const airless = season.map((v) => v.season.airlessH);
   const bar = (v: ArmView) =>
     html`<div><span class="letter">${v.picture.programme}</span><rl-hours-chart .season=${v.season}></rl-hours-chart></div>`;
   return html`
-    <figure class="hours ${dimmed}">
-      <h3>${words.hours.title(seasonDays * 24, thirsty, airless)}</h3>
+    <figure class="hours ${dimmedSeason}">
+      <h3>${words.hours.title(frame.seasonDays * 24, thirsty, airless)}</h3>
       <div class="columns all">${season.map(bar)}</div>
       <rl-number-table .data=${() => hoursTable(season)}></rl-number-table>
     </figure>

@@ -53,6 +53,7 @@ export class SoilRow extends LitElement {
       h3 { font-size: var(--size-body); font-weight: 650; line-height: 1.35; text-wrap: balance; margin-bottom: 0.35rem; }
       figure { margin-bottom: 1.3rem; }
       .below { margin-top: 0.5rem; }
+      rl-soil-key { margin: 0.6rem 0 0.2rem; }
       .window { color: var(--ink-quiet); margin-bottom: 0.5rem; }
       .four { display: grid; grid-template-columns: 1fr 1fr; gap: 0.4rem 0.6rem; }
       .letter { display: none; }
@@ -64,6 +65,7 @@ export class SoilRow extends LitElement {
       }
       @media (max-width: 700px) {
         .rail { display: block; }
+        h2 { font-size: 1.25rem; }
         .letter { display: block; font-weight: 650; font-size: var(--size-small); }
       }
       :host([wall]) :is(.storage, .hours, .rail, rl-verdict-brief, h3, rl-number-table) { display: none; }
@@ -89,6 +91,7 @@ export class SoilRow extends LitElement {
     const name = words.soil.name(this.soil.texture, this.soil.structure);
     const { soil } = pictures[0]!.picture;
     const letters = pictures.map((v) => v.picture.letter);
+    const dimmed = this.stale ? "stale" : "";
     const row = {
       name,
       hour: scene.hour,
@@ -99,15 +102,15 @@ export class SoilRow extends LitElement {
       manyHours,
       wall,
       withKey,
+      dimmedSeason: dimmed,
+      dimmedPictures: this.picturesStale ? "stale" : "",
     };
-    const dimmed = this.stale ? "stale" : "";
-    const dimmedPictures = this.picturesStale ? "stale" : "";
     return html`
       ${this.#header(name)}
       <rl-verdict-brief class=${dimmed} .result=${result} .soil=${soil} .tree=${scene.tree} .letters=${letters}></rl-verdict-brief>
       <div class="with-rail">
         <div>
-          ${sectionFigure(row, dimmedPictures)}${storageFigure(row, dimmedPictures)}${hoursFigure(season, frame.seasonDays, dimmed)}
+          ${sectionFigure(row)}${storageFigure(row)}${hoursFigure(row)}
         </div>
         <div class="rail ${dimmed}">
           <h3>${words.ledger.heading(name)}</h3>

@@ -52,16 +52,12 @@ export function comparisonFile(file: DemoFile, scene: Scene, names: ArmNames, ex
 const phase = (day: number, everyDays: number): number =>
   day >= 0 ? day : ((day % everyDays) + everyDays) % everyDays;
 
-function soilFile(original: DemoSoil, soil: SoilScene, name: string): object {
-  const horizons = original.horizons.map((horizon, i) =>
-    i === 0 || original.horizons[0]!.texture !== soil.texture
-      ? { toCm: horizon.toCm, texture: soil.texture, structure: soil.structure }
-      : { ...horizon, structure: soil.structure },
-  );
-  return {
-    name,
-    horizons: horizons.length > 1 && original.horizons[0]!.texture !== soil.texture ? horizons.slice(-1) : horizons,
-  };
+/** The file's own soil with another structure, or one layer of another texture as deep as it. */
+function soilFile(original: DemoSoil, { texture, structure }: SoilScene, name: string): object {
+  if (original.horizons[0]!.texture === texture) {
+    return { name, horizons: original.horizons.map((horizon) => ({ ...horizon, structure })) };
+  }
+  return { name, horizons: [{ toCm: original.horizons.at(-1)!.toCm, texture, structure }] };
 }
 
 /** @example datePlus("2023-12-30", 3) // "2024-01-02" */

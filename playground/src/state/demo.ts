@@ -55,7 +55,7 @@ export const demo: DemoFile = JSON.parse(comparisonText);
 /** Pause offered when a run is first split; common practice, no source. */
 const firstGapMinutes = 60;
 
-/** Opens in the heat wave of the invented season, two hours after the long run of that week has begun its second day. */
+/** Opens in the heat wave of the invented season, while the weekly run is near its end and the daily ones have begun. */
 const openingHour = 43 * 24 + 8;
 
 /** The scene that shows the demo unchanged. */

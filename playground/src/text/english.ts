@@ -124,6 +124,7 @@ export const english = {
     title: (litres: readonly number[], share: readonly number[]): string =>
       `Below the roots over the season: ${listed(litres.map((l) => `${amount(l)} L`))} a tree, ${listed(share.map(percent))} of what came in`,
     sofar: (litres: number): string => `${amount(Math.round(litres), 2)} L below the roots so far`,
+    inDays: (litres: number): string => `${amount(Math.round(litres), 2)} L below the roots in these days`,
     total: (litres: number): string => `${amount(litres)} L by the season’s end`,
     none: "none leaves below the roots",
     quantity: "Below the roots",
@@ -234,7 +235,8 @@ export const english = {
     kept: "What you set is kept, and the pictures are from before your change.",
     undo: "Undo the last change",
     retry: "Try again",
-    faultLine: (path: string, received: string, rule: string): string => `${path} ${rule}; it is ${received}.`,
+    faultLine: (path: string, received: string, rule: string): string =>
+      `${placeText(path)} ${rule}; it is ${received}.`,
     linkFaults: "Part of the link could not be used; the rest of it is shown.",
     linkFault: (key: string, received: string, rule: string | undefined): string =>
       rule === undefined
@@ -251,6 +253,14 @@ export const english = {
       `Computed on this device in ${amount(seconds, 2)} s by rootledger ${version}. Nothing leaves it.`,
   },
 };
+
+/** @example placeText("programmes[1].runs[0].start") // "Programme B, start" */
+function placeText(path: string): string {
+  return path
+    .replace(/^programmes\[(\d+)\](\.runs\[0\])?/, (_, i: string) => `Programme ${"ABCD"[Number(i)]}`)
+    .replace(/^soils\[(\d+)\](\.horizons\[0\])?/, (_, i: string) => `Soil ${Number(i) + 1}`)
+    .replace(/\./g, ", ");
+}
 
 function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
