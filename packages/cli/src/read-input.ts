@@ -27,9 +27,11 @@ export async function readInput(file: string, io: Io): Promise<Input> {
   return { ok: true, value: parsed.value, files };
 }
 
+/** A text, or why it could not be had. */
 type Text = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly reason: string };
 
-async function readText(path: string, io: Io): Promise<Text> {
+/** Reads one file as text. */
+export async function readText(path: string, io: Io): Promise<Text> {
   try {
     return { ok: true, text: await io.readFile(path) };
   } catch (error) {

@@ -12,10 +12,13 @@ import { words } from "./words.js";
 
 /** How a command was asked to answer. */
 export interface Asked {
+  /** Empty where none was given. */
   readonly file: string;
   readonly output: "table" | "json" | "csv";
   /** Replaces the engine that the file names. */
   readonly engine?: EngineName;
+  /** The command's own options, as they were written. */
+  readonly flags: Readonly<Record<string, string>>;
 }
 
 type Command = (asked: Asked, io: Io) => Promise<number>;
@@ -35,7 +38,7 @@ const commands: Readonly<Record<string, Entry>> = {
   "validate-scenario": { run: validateCommand, csv: false, file: "needed" },
 };
 
-const ownFlags = Object.values(commands).flatMap(({ flags }) => flags ?? []);
+const ownFlags: readonly string[] = Object.values(commands).flatMap(({ flags }) => flags ?? []);
 
 /**
  * The whole command line. Resolves to the exit code: 0 done, 1 faults in the input, 2 internal.
@@ -71,13 +74,17 @@ async function answer(argv: readonly string[], io: Io): Promise<number> {
   if (name === undefined) return misused(words.noCommand);
   const command = Object.hasOwn(commands, name) ? commands[name] : undefined;
   if (command === undefined) return misused(`${words.unknownCommand} ${name}`);
-  if (file === undefined || rest.length > 0) return misused(words.oneFile);
+  if (command.file === "needed" && (file === undefined || rest.length > 0)) return misused(words.oneFile);
+  if (rest.length > 0) return misused(words.atMostOneFile);
+  const strange = Object.keys(flags).find((flag) => !(command.flags ?? []).includes(flag));
+  if (strange !== undefined) return misused(`--${strange} ${words.notAnOption} ${name}`);
   if (values.json && values.csv) return misused(words.oneOutput);
-  if (values.csv && !command.csv) return misused(words.noCsv);
+  if (values.csv && !command.csv) return misused(`${name} ${words.noCsv}`);
   const { engine } = values;
   if (engine !== undefined && engine !== "bucket" && engine !== "richards") return misused(words.unknownEngine);
   const output = values.json ? "json" : values.csv ? "csv" : "table";
-  return command.run(engine === undefined ? { file, output } : { file, output, engine }, io);
+  const asked = { file: file ?? "", output, flags } as const;
+  return command.run(engine === undefined ? asked : { ...asked, engine }, io);
 }
 
 function readArguments(argv: readonly string[]) {
@@ -88,13 +95,16 @@ function readArguments(argv: readonly string[]) {
       options: {
         json: { type: "boolean", default: false },
         csv: { type: "boolean", default: false },
+        engine: { type: "string" },
         help: { type: "boolean", short: "h", default: false },
         version: { type: "boolean", short: "V", default: false },
         ...Object.fromEntries(ownFlags.map((flag) => [flag, { type: "string" } as const])),
       },
     });
     const flags: Record<string, string> = {};
-    for (const [flag, value] of Object.entries(values)) if (typeof value === "string") flags[flag] = value;
+    for (const [flag, value] of Object.entries(values)) {
+      if (typeof value === "string" && ownFlags.includes(flag)) flags[flag] = value;
+    }
     return { values, positionals, flags };
   } catch (error) {
     return (error instanceof Error ? error.message : String(error)).split("\n")[0]!.replace(/\.$/, "");

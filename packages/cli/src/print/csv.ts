@@ -1,5 +1,6 @@
 import type { Result } from "rootledger";
 import type { ComparisonResult } from "rootledger/compare";
+import type { WaterNeed } from "rootledger/tree";
 
 const millisecondsPerDay = 86_400_000;
 
@@ -25,6 +26,27 @@ export function measuresCsv({ arms }: ComparisonResult): string {
     ),
   );
   return csvText([["soil", "programme", "tree", "measure", "unit", "value"], ...lines]);
+}
+
+/** The spans of a need, one line each; hectare columns are empty where no spacing is given. */
+export function needCsv({ periods }: WaterNeed): string {
+  const day = ["netLPerTree", "grossLPerTree", "netMm", "grossMm", "netM3PerHa", "grossM3PerHa"] as const;
+  const span = ["netLPerTree", "grossLPerTree", "netM3PerHa", "grossM3PerHa"] as const;
+  const head = [
+    ...["name", "days", "referenceMmPerDay", "coefficient"],
+    ...day.map((column) => `meanDay_${column}`),
+    ...day.map((column) => `hotDay_${column}`),
+    ...span.map((column) => `span_${column}`),
+  ];
+  const lines = periods.map((period) =>
+    [
+      ...[period.name, period.days, period.referenceMmPerDay, period.coefficient],
+      ...day.map((column) => period.meanDay[column]),
+      ...day.map((column) => period.hotDay[column]),
+      ...span.map((column) => period[column]),
+    ].map((cell) => (cell === undefined ? "" : String(cell))),
+  );
+  return csvText([head, ...lines]);
 }
 
 /** Cells quoted where they hold a comma, a quote or a line end (RFC 4180). */

@@ -6,6 +6,7 @@ import type { Given } from "./given.js";
 import { groundCover } from "./ground-cover.js";
 import { spillingCell } from "./spilling-cell.js";
 import { surface } from "./surface.js";
+import { waterNeeds } from "./water-need.js";
 
 /** What the library gives for a check, by the names of its printed figures. */
 export type Evaluator = (given: Given, names: readonly string[]) => Values;
@@ -20,4 +21,5 @@ export const evaluators: Evaluators = {
   ...groundCover,
   ...spillingCell,
   ...surface,
+  ...waterNeeds,
 };

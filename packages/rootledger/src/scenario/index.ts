@@ -1,6 +1,7 @@
 export { type Default, defaults } from "./defaults.js";
 export type { Fault, FaultCode } from "./faults.js";
 export { comparisonJsonSchema, scenarioJsonSchema } from "./json-schema.js";
+export { needDefaults } from "./need-defaults.js";
 export type { SimulateOptions } from "./options.js";
 export {
   type Files,
@@ -10,7 +11,9 @@ export {
   parseComparison,
   parseScenario,
 } from "./parse.js";
+export { needJsonSchema, type ParsedNeed, parseNeed } from "./parse-need.js";
 export { simulate } from "./run.js";
 export type * from "./scenario.js";
 export type { ComparisonFile, ScenarioFile } from "./schema-file.js";
+export type { NeedFile } from "./schema-need.js";
 export { createSimulation, type Simulation, type Snapshot } from "./simulation.js";

@@ -61,6 +61,9 @@ export {
   plasticMulchTable,
   residueEvaporationCut,
 } from "./mulch.js";
+export { type NeedArea, type NeedCover, type NeedTree, needArea } from "./need-area.js";
+export { needPeriods } from "./need-periods.js";
+export { type Practice, type PracticeRatio, practiceRatio, practiceRatios } from "./practice.js";
 export { rootDepthShare } from "./root-depth-share.js";
 export { rootDepthWithKcbM } from "./root-growth.js";
 export { type LateralRoots, rootLaneShare } from "./root-lane-share.js";
@@ -95,3 +98,12 @@ export {
   stageByDay,
   stageSpans,
 } from "./stages.js";
+export {
+  type NeedDay,
+  type NeedOfPeriod,
+  type NeedPeriod,
+  type NeedQuestion,
+  type NeedReference,
+  type WaterNeed,
+  waterNeed,
+} from "./water-need.js";
