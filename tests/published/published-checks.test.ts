@@ -10,7 +10,7 @@ const text = (name: string): string =>
 const said = { seen: "seen in print", memory: "from memory", derived: "derived, not printed" };
 
 // Every check has its source and its tolerance in the data file; the same functions run behind `rootledger truth`.
-describe.each(["crop.json", "need.json", "surface.json"])("data/published/%s", (file) => {
+describe.each(["crop.json", "need.json", "surface.json", "weather.json"])("data/published/%s", (file) => {
   const checks = parseChecks(text(file)) ?? [];
 
   test("is a list of checks", () => {

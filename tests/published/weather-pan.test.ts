@@ -1,44 +1,5 @@
-import {
-  et0PanMmPerDay,
-  type PanSiting,
-  panCoefficientFromRegression,
-  panCoefficientFromTable,
-  panFetchesM,
-} from "rootledger/weather";
+import { panCoefficientFromRegression, panCoefficientFromTable, panFetchesM } from "rootledger/weather";
 import { describe, expect, test } from "vitest";
-import { testTopic } from "./weather-data.js";
-
-const siting: Readonly<Record<string, PanSiting>> = { A: "green", B: "dry" };
-const windMPerS: Readonly<Record<string, number>> = {
-  "light <2": 1.5,
-  "moderate 2-5": 3.5,
-  "strong 5-8": 6.5,
-  "very strong >8": 9,
-};
-const rhPct: Readonly<Record<string, number>> = { "<40": 30, "40-70": 55, ">70": 80 };
-
-testTopic("pan", {
-  "fao56-ex21-pan-table": (given) => {
-    const mean = given.epan_mm_day.reduce((sum: number, mm: number) => sum + mm, 0) / given.epan_mm_day.length;
-    const coefficient = panCoefficientFromTable({
-      siting: "green",
-      fetchM: given.fetch_m,
-      windAt2mMPerS: given.u2_m_s,
-      rhMeanPct: given.rhmean_pct,
-    });
-    return { kp: coefficient, epan_mean_mm_day: mean, eto_mm_day: et0PanMmPerDay(mean, coefficient) };
-  },
-  "fao56-tab05-pan-cells": (given) => ({
-    kp: given.cells.map(([side, wind, rh, fetch]: string[]) =>
-      panCoefficientFromTable({
-        siting: siting[side],
-        fetchM: Number.parseFloat(fetch),
-        windAt2mMPerS: windMPerS[wind],
-        rhMeanPct: rhPct[rh],
-      }),
-    ),
-  }),
-});
 
 describe("table and regression of FAO-56, both from memory but for the cells above, agree as two accounts of one pan", () => {
   // The regressions were fitted to the table (FAO-56 ch. 4) and hold for wind of 1 to 8 m/s and humidity of 30 to 84 %: the ends

@@ -4,9 +4,11 @@ import { dualKc } from "./dual-kc.js";
 import type { Values } from "./figures.js";
 import type { Given } from "./given.js";
 import { groundCover } from "./ground-cover.js";
+import { referenceEt } from "./reference-et.js";
 import { spillingCell } from "./spilling-cell.js";
 import { surface } from "./surface.js";
 import { waterNeeds } from "./water-need.js";
+import { weather } from "./weather.js";
 
 /** What the library gives for a check, by the names of its printed figures. */
 export type Evaluator = (given: Given, names: readonly string[]) => Values;
@@ -22,4 +24,6 @@ export const evaluators: Evaluators = {
   ...spillingCell,
   ...surface,
   ...waterNeeds,
+  ...weather,
+  ...referenceEt,
 };
