@@ -2,3 +2,4 @@ export type { Io } from "./io.js";
 export { main } from "./run.js";
 export { type CheckResult, evaluatorOf, judge } from "./truth/judge.js";
 export { type NotApplicable, type PublishedCheck, parseChecks, parseNotApplicable } from "./truth/published-check.js";
+export { notApplicableFile, publishedFiles } from "./truth/read-published.js";

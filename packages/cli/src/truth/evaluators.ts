@@ -5,10 +5,12 @@ import type { Values } from "./figures.js";
 import type { Given } from "./given.js";
 import { groundCover } from "./ground-cover.js";
 import { referenceEt } from "./reference-et.js";
+import { soil } from "./soil.js";
 import { spillingCell } from "./spilling-cell.js";
 import { surface } from "./surface.js";
 import { waterNeeds } from "./water-need.js";
 import { weather } from "./weather.js";
+import { wetting } from "./wetting.js";
 
 /** What the library gives for a check, by the names of its printed figures. */
 export type Evaluator = (given: Given, names: readonly string[]) => Values;
@@ -26,4 +28,6 @@ export const evaluators: Evaluators = {
   ...waterNeeds,
   ...weather,
   ...referenceEt,
+  ...soil,
+  ...wetting,
 };

@@ -44,7 +44,8 @@ export function judge(check: PublishedCheck): CheckResult {
     };
   }
   try {
-    const ours = evaluate(givenOf(check.inputs), names);
+    const all = evaluate(givenOf(check.inputs), names);
+    const ours = Object.fromEntries(names.map((name) => [name, all[name]]));
     const misses = names.flatMap((name) => missesOf(check, name, ours[name]));
     return { ...common, tolerance, ours, pass: misses.length === 0, misses };
   } catch (error) {

@@ -51,7 +51,9 @@ function checkOf(entry: Readonly<Record<string, unknown>>): PublishedCheck | und
   if (!isRecord(inputs) || !isRecord(expected)) return undefined;
   if (typeof tolerance !== "number" && !isRecord(tolerance)) return undefined;
   const wider = Array.isArray(toleranceWiderThanPrint) ? toleranceWiderThanPrint.map(String) : [];
-  const words = { title: typeof title === "string" ? title : topic, note: typeof note === "string" ? note : "" };
+  const reason = typeof tolerance === "object" ? tolerance.reason : undefined;
+  const notes = [note, reason].filter((text) => typeof text === "string");
+  const words = { title: typeof title === "string" ? title : topic, note: notes.join("; ") };
   return { id, topic, source, inputs, expected, tolerance, verified, toleranceWiderThanPrint: wider, ...words };
 }
 
