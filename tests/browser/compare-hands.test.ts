@@ -53,7 +53,7 @@ test("every picture has a title, a summary for the ear and a table of its number
     expect((await figure.locator("h3").first().textContent())?.length).toBeGreaterThan(20);
     expect(await figure.locator("svg[role=img][aria-label]").count()).toBeGreaterThanOrEqual(3);
     await figure.locator("summary").first().click();
-    expect(await figure.locator("table tbody tr").count()).toBeGreaterThanOrEqual(3);
+    await expect.poll(() => figure.locator("table tbody tr").count()).toBeGreaterThanOrEqual(3);
   }
 });
 

@@ -7,17 +7,22 @@ export async function openCompare(page: Page, url: string): Promise<void> {
   await settled(page);
 }
 
-/** Waits until the newest change has been computed and drawn. */
+/** Waits until the newest change has been computed and every chart that has room is drawn. */
 export async function settled(page: Page): Promise<void> {
   await page.waitForFunction(
     () => {
       const compare = document.querySelector("rl-shell")?.shadowRoot?.querySelector("rl-compare-page") as unknown as
         | { season?: unknown; stale: boolean; shadowRoot: ShadowRoot }
         | undefined;
-      const charts = compare?.shadowRoot.querySelector("rl-soil-row")?.shadowRoot?.querySelectorAll("rl-section-chart");
-      return (
-        compare?.season !== undefined && !compare.stale && charts?.[0]?.shadowRoot?.querySelector("canvas") != null
-      );
+      if (compare?.season === undefined || compare.stale) return false;
+      const rows = [...compare.shadowRoot.querySelectorAll("rl-soil-row")];
+      const charts = rows.map((row) => [
+        ...(row.shadowRoot?.querySelectorAll("rl-section-chart, rl-storage-chart, rl-hours-chart, rl-falls-chart") ??
+          []),
+      ]);
+      const drawn = (chart: Element): boolean =>
+        chart.clientWidth === 0 || chart.shadowRoot?.querySelector("svg") != null;
+      return rows.length > 0 && charts.every((of) => of.length > 0 && of.every(drawn));
     },
     undefined,
     { timeout: 60_000 },

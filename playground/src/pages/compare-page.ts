@@ -237,6 +237,7 @@ export class ComparePage extends LitElement {
     return html`<section class="about small">
       <p>${result.remark}</p>
       <p>${words.about.never} ${words.section.smoothed} ${words.tree.sectionIsMean}</p>
+      ${[...new Set(result.arms.flatMap((arm) => arm.result.notes))].map((note) => html`<p>${words.about.note} ${note}.</p>`)}
       <p>${words.about.computedHere(result.version, season.tookMs / 1000)}</p>
       <details><summary>${words.about.defaults} (${amount(result.defaultsUsed.length)})</summary>
         <ul>${result.defaultsUsed.map((d) => html`<li>${d.path}: ${d.value}. ${d.source}</li>`)}</ul></details>

@@ -246,7 +246,7 @@ export const english = {
   },
   table: "The numbers",
   about: {
-    remark: "About this block",
+    note: "The model notes:",
     never: "It counts water and hours. It does not predict yield or money, and it does not replace a spade.",
     defaults: "Values used where nothing was given",
     computedHere: (version: string, seconds: number): string =>
