@@ -27,7 +27,7 @@ describe("FAO-56 chapter 8", () => {
     });
   });
 
-  // Table 22, footnote 2 and its limits 0.1 and 0.8, seen; the inputs are ours, so agreement shows only the transcription.
+  // Table 22, footnote 2 and its limits 0.1 and 0.8, seen; the inputs are ours, so agreement shows only that it was copied right.
   it("Table 22: p adjusted for ETc", () => {
     const cases = [
       [0.5, 5, 0.5],
