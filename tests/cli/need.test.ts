@@ -1,5 +1,6 @@
 import { main } from "@rootledger/cli";
 import { describe, expect, it } from "vitest";
+import { dataPath } from "../support/demo-files.js";
 import { memoryIo } from "../support/memory-io.js";
 
 const file = "/files/need.json";
@@ -61,6 +62,14 @@ describe("need FILE", () => {
     expect(stderr).toMatch(/^treeSpacing: received 6; is not a known key here; did you mean treeSpacingM\?$/m);
     expect((await run(["need", file], "{")).code).toBe(1);
   });
+});
+
+it("answers the demo file: the invented practice of young trees is above their need, and where it goes is shown", async () => {
+  const { code, stdout, stderr } = await run(["need", dataPath("demo/need.json")]);
+  expect({ code, stderr }).toEqual({ code: 0, stderr: "" });
+  expect(Math.max(...stdout.split("\n").map((line) => line.length))).toBeLessThanOrEqual(100);
+  expect(stdout).toMatch(/\nfirst year +10\.0 +3\.\d+ +3\.\d +6\.\d+ +7\.00 +0\.00\n/);
+  expect(stdout).toMatch(/\nall +182 /);
 });
 
 describe("need by options", () => {

@@ -12,6 +12,7 @@ import {
   litterLayer,
   litterMassKgPerM2,
   rainOnRoots,
+  rainReachingSoil,
   rainThatCountsMm,
   scsEffectiveRainMm,
   storageFactor,
@@ -73,6 +74,27 @@ describe("canopy interception", () => {
     expect(share(7)).toBeLessThan(0.15);
     expect(share(20)).toBeGreaterThan(0.049);
     expect(share(20)).toBeLessThan(share(7));
+  });
+});
+
+describe("rain on its way to the soil", () => {
+  test("splits without loss; 4 mm hardly pass a canopy and ten years of litter, 30 mm mostly do", () => {
+    fc.assert(
+      fc.property(mm, fc.double({ min: 0, max: 1, noNaN: true }), mm, (rainMm, canopyFraction, layerStorageMm) => {
+        const { canopyMm, layerMm, soilMm } = rainReachingSoil(rainMm, {
+          canopyFraction,
+          canopyStorageMm: 1,
+          layerStorageMm,
+        });
+        return Math.abs(canopyMm + layerMm + soilMm - rainMm) < 1e-9 && soilMm >= -1e-12 && layerMm >= 0;
+      }),
+    );
+    const layerStorageMm = litterLayer(litterMassKgPerM2(avocadoLitter, 10)).storageMm;
+    const share = (rainMm: number): number =>
+      rainReachingSoil(rainMm, { canopyFraction: 0.8, canopyStorageMm: 1, layerStorageMm }).soilMm / rainMm;
+    expect(share(4)).toBeLessThan(0.2);
+    expect(share(30)).toBeGreaterThan(0.85);
+    expect(() => rainReachingSoil(1, { canopyFraction: 0, canopyStorageMm: 1, layerStorageMm: -1 })).toThrow(/layer/);
   });
 });
 

@@ -41,6 +41,7 @@ export {
   litterMassKgPerM2,
   looseMulchStorageMm,
 } from "./litter-layer.js";
+export { type RainCover, type RainSplit, rainReachingSoil } from "./rain-reaching-soil.js";
 export {
   type Column,
   column,
