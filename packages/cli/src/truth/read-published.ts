@@ -24,7 +24,6 @@ export const publishedFiles = [
 
 /** Topics whose checks need more than a function call; the reason is printed beside them. */
 const checkedElsewhere: Readonly<Record<string, string>> = {
-  "emitter-richards": "a run of the slow engine; checked by the tests and the accuracy script",
   sorptivity: "rests on a soil that only the tests carry; checked there",
 };
 
