@@ -12,6 +12,7 @@ export type { GapRule } from "./fill-gaps.js";
 export { formatDailyWeather } from "./format-daily-weather.js";
 export { et0HargreavesSamaniMmPerDay, type HargreavesDay } from "./hargreaves-samani.js";
 export * from "./hour-net-radiation.js";
+export * from "./import/index.js";
 export * from "./net-radiation.js";
 export * from "./noon-sun.js";
 export * from "./pan-coefficient.js";

@@ -33,4 +33,14 @@ export type WeatherFaultCode =
   | "wind-height-out-of-range"
   | "krs-out-of-range"
   | "pan-coefficient-out-of-range"
-  | "too-many-faults";
+  | "too-many-faults"
+  | "not-text"
+  | "no-table"
+  | "too-many-columns"
+  | "no-dates"
+  | "no-values"
+  | "mixed-date-orders"
+  | "too-many-bad-rows"
+  | "several-stations"
+  | "unknown-answer"
+  | "wrong-answer";
