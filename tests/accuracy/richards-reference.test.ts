@@ -6,7 +6,7 @@ import { cases } from "./run.js";
 describe("Richards against the fine-grid reference study", () => {
   for (const { name, quick, checks } of cases) {
     if (!quick || !name.startsWith("richards")) continue;
-    it(name, () => {
+    it(name, { timeout: 300_000 }, () => {
       expect(checks().filter((check) => !check.pass)).toEqual([]);
     });
   }

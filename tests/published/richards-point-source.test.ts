@@ -89,14 +89,14 @@ describe("a point source on an exponential soil", () => {
     layerGrowth: 0.07,
     thickestLayerCm: 4,
   });
-  const source = (thetaErrorPerStep: number) =>
+  const source = (thetaErrorPerStep: number, balanceTheta: number) =>
     rings({
       alphaPerCm,
       kSatCmPerH,
       grid,
       startHeadCm: -500,
       emitterCm3PerH: flowCm3PerH,
-      options: { thetaErrorPerStep, balanceTheta: 1e-9, longestStepH: 100, emitterHalfWidthCm: 0.4 },
+      options: { thetaErrorPerStep, balanceTheta, longestStepH: 100, emitterHalfWidthCm: 0.4 },
     });
 
   /** Phi = 8 pi potential / (alpha q) at R = alpha r / 2, Z = alpha z / 2; between cell middles linear in its logarithm. */
@@ -116,11 +116,11 @@ describe("a point source on an exponential soil", () => {
   // Warrick, A.W. (1974), Soil Sci. Soc. Am. Proc. 38:383-386, surface point source with time; tends to the steady solution of
   // Philip (1968) and Raats (1971): Phi = 2 [exp(Z - rho)/rho - exp(2Z) E1(Z + rho)]. Values recomputed from the formulas,
   // which are from memory. T = alpha k t / 4, k = dK/dtheta. Tolerance 1.5 %: the source is a disc of 0.4 cm, not a point.
-  it("Warrick (1974) and the steady surface source", () => {
-    const run = source(1e-6);
+  it("Warrick (1974) and the steady surface source", { timeout: 300_000 }, () => {
+    const run = source(2e-6, 1e-8);
     const hoursPerT = 4 / (alphaPerCm * (kSatCmPerH / 0.4));
-    const check = (R: number, Z: number, phi: number, when: string): void =>
-      expectRelative(scaled(run, R, Z), phi, 0.015, `Phi at R ${R}, Z ${Z}, ${when}`);
+    const check = (R: number, Z: number, phi: number, when: string, at = run): void =>
+      expectRelative(scaled(at, R, Z), phi, 0.015, `Phi at R ${R}, Z ${Z}, ${when}`);
     run.runTo(0.1 * hoursPerT);
     check(0.5, 0, 0.68054, "T 0.1");
     run.runTo(hoursPerT);
@@ -128,18 +128,19 @@ describe("a point source on an exponential soil", () => {
     check(1, 1, 0.45549, "T 1");
     run.runTo(5 * hoursPerT);
     check(0.5, 0, 1.3066, "T 5");
-    run.runTo(5000);
-    check(0.5, 0, 1.30658, "steady");
-    check(1, 0, 0.296991, "steady");
-    check(0, 1, 1.27734, "steady");
-    check(0.5, 0.5, 1.44776, "steady");
+    const late = source(1e-3, 1e-7);
+    late.runTo(500);
+    check(0.5, 0, 1.30658, "steady", late);
+    check(1, 0, 0.296991, "steady", late);
+    check(0, 1, 1.27734, "steady", late);
+    check(0.5, 0.5, 1.44776, "steady", late);
   });
 
   // Philip, J.R. (1984), Water Resour. Res. 20:990-994, travel times from a surface source: T = alpha^3 q t / (16 pi dtheta); along the
   // surface e^R (R^2 - 2R + 2) - 2, straight down Z^2/2 - Z + ln(1 + Z). From memory, re-derived from the steady flux.
   it("Philip (1984): travel time along the surface and straight down", () => {
-    const run = source(1e-3);
-    run.runTo(5000);
+    const run = source(1e-3, 1e-7);
+    run.runTo(500);
     const perTime = (alphaPerCm ** 3 * flowCm3PerH) / (16 * Math.PI);
     // The first 4 cm lie too close to the disc to act as a point; they count by the formula, which is 1 to 5 % of the whole.
     const fromCm = 4;

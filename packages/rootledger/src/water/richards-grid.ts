@@ -18,11 +18,11 @@ export interface Fineness {
 export const refereeFineness: Fineness = {
   laneAtLineCm: 1,
   laneGrowth: 0.08,
-  widestLaneCm: 8,
+  widestLaneCm: 16,
   layerAtSurfaceCm: 0.5,
   layerAtHorizonCm: 1,
   layerGrowth: 0.08,
-  thickestLayerCm: 3,
+  thickestLayerCm: 4,
 };
 
 /** Where the ground needs fine cells: lines (cm from the tree row) and boundaries between soils (cm deep). */

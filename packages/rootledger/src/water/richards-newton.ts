@@ -35,9 +35,17 @@ export interface NewtonParts {
 const mostRounds = 14;
 /** Rounds after which the derivatives of K are left out, which is slower but rarely loses its way. */
 const newtonRounds = 9;
-const mostHalvings = 6;
-/** Keeps the matrix regular where soil is full or all but empty; it touches the way to the answer, not the answer. */
+const mostHalvings = 10;
+/** Rounds in which a full step may raise the imbalance if it moves the pond. */
+const pondRounds = 6;
+/** A dry cell must balance more closely, so that what is carried over stays small beside what it holds; but not without end. */
+const leastFilled = 0.1;
+/**
+ * Keep the matrix regular where soil is all but empty, and where it is full and enclosed (there with about the storage of
+ * water and grains under pressure). They touch the way to the answer, not the answer.
+ */
 const leastCapacityPerCm = 1e-11;
+const leastFullCapacityPerCm = 1e-7;
 /** Move of the bounded head, in half heads, from which the water it stands for is looked up. */
 const largeMove = 0.25;
 const solverLimits = { tolerance: 1e-3, most: 60 };
@@ -46,7 +54,7 @@ const solverLimits = { tolerance: 1e-3, most: 60 };
 export function newton(parts: NewtonParts): Newton {
   const { ground, curves, values, edges, shares, sinks, innerEdge } = parts;
   const { layers, lanes, cells, volumeCm3 } = ground.grid;
-  const { material } = ground;
+  const { material, thetaResidual, thetaSaturated } = ground;
   const matrix = gridMatrix({ rows: layers, columns: lanes, extras: 2 * lanes });
   const room = solverRoom(cells);
   const balance = balanceOf(layers, lanes);
@@ -54,6 +62,7 @@ export function newton(parts: NewtonParts): Newton {
   const residual = new Float64Array(cells);
   const step = new Float64Array(cells);
   const headBefore = new Float64Array(cells);
+  const pondedBefore = new Uint8Array(lanes);
   const thetaBefore = new Float64Array(cells);
   const capacityUsed = new Float64Array(cells);
   let slopeShare = 1;
@@ -81,12 +90,20 @@ export function newton(parts: NewtonParts): Newton {
     return squares;
   }
 
+  function pondMoved(): boolean {
+    for (let j = 0; j < lanes; j++) if (surface.ponded[j] !== pondedBefore[j]) return true;
+    return false;
+  }
+
+  /** Largest imbalance of a cell, as a change of theta over the share of its pores that hold mobile water. */
   function worstTheta(dtH: number): number {
+    const { theta } = values;
     let worst = 0;
     for (let c = 0; c < cells; c++) {
       const r = residual[c] < 0 ? -residual[c] : residual[c];
-      const theta = (r * dtH) / volumeCm3[c];
-      if (!(theta <= worst)) worst = theta;
+      const filled = (theta[c] - thetaResidual[c]) / (thetaSaturated[c] - thetaResidual[c]);
+      const scaled = (r * dtH) / (volumeCm3[c] * (filled > leastFilled ? filled : leastFilled));
+      if (!(scaled <= worst)) worst = scaled;
     }
     return worst;
   }
@@ -102,11 +119,14 @@ export function newton(parts: NewtonParts): Newton {
       if (round === mostRounds) return -1;
       const perH = 1 / dtH;
       for (let c = 0; c < cells; c++) {
-        capacityUsed[c] = capacityPerCm[c] > leastCapacityPerCm ? capacityPerCm[c] : leastCapacityPerCm;
+        const halfTheta = 0.5 * (thetaResidual[c] + thetaSaturated[c]);
+        const least = values.theta[c] > halfTheta ? leastFullCapacityPerCm : leastCapacityPerCm;
+        capacityUsed[c] = capacityPerCm[c] > least ? capacityPerCm[c] : least;
         centre[c] += volumeCm3[c] * capacityUsed[c] * perH;
       }
       if (solveInto(step, matrix, residual, room, solverLimits) < 0) return -1;
       headBefore.set(headCm);
+      pondedBefore.set(surface.ponded);
       thetaBefore.set(values.theta);
       const before = squares;
       slopeShare = round + 1 >= newtonRounds ? 0 : 1;
@@ -115,6 +135,8 @@ export function newton(parts: NewtonParts): Newton {
         moveHeads(share);
         squares = misfit(thetaOld, forcing, dtH);
         if (squares < before * (1 - 0.1 * share)) break;
+        // Where the pond has moved the balance has other branches now; the next round starts from them.
+        if (halving === 0 && round < pondRounds && pondMoved()) break;
         if (halving === mostHalvings) return -1;
         share *= 0.5;
       }

@@ -18,7 +18,10 @@ export interface RichardsOptions {
   readonly between?: "potential" | "mean";
   /** Estimated error of theta that one time step may make in one cell, m3/m3; default 0.01. */
   readonly thetaErrorPerStep?: number;
-  /** Water a cell may be out of balance when a step is accepted, as a change of theta, m3/m3; default 1e-6. It is carried over, not lost. */
+  /**
+   * Water a cell may be out of balance when a step is accepted, as a change of theta over the filled share of its mobile pores,
+   * m3/m3; default 1e-5. It is carried over, not lost.
+   */
   readonly balanceTheta?: number;
   /** Longest time step, h; default 1. */
   readonly longestStepH?: number;

@@ -43,7 +43,7 @@ export function richardsEngine(setup: RichardsSetup): RichardsEngine {
   const { ground, lines, roots, innerEdge, stress, options = {} } = setup;
   const { layers, lanes, cells, volumeCm3 } = ground.grid;
   const thetaError = options.thetaErrorPerStep ?? 0.01;
-  const balanceTheta = options.balanceTheta ?? 1e-6;
+  const balanceTheta = options.balanceTheta ?? 1e-5;
   const longestStepH = options.longestStepH ?? 1;
   const curves = curvesOf(ground);
   const values = headValues(cells);
