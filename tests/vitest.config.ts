@@ -15,6 +15,7 @@ export default defineConfig({
         ssr: { resolve: { conditions } },
         test: {
           name: "node",
+          setupFiles: ["support/seeded-chance.ts"],
           include: ["{unit,laws,published,accuracy,cli,package,imports,bench}/**/*.test.ts"],
           testTimeout: 120_000,
           hookTimeout: 180_000,

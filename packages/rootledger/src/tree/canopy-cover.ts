@@ -27,8 +27,8 @@ export function canopyGroundM2(diameterM: number, spacing: Spacing): number {
 
 /** Area under a quarter circle from its centre to x. */
 function underArc(radius: number, x: number): number {
-  const height = Math.sqrt(Math.max(0, radius * radius - x * x));
-  return 0.5 * (x * height + radius * radius * Math.asin(x / radius));
+  const height = x < radius ? Math.sqrt((radius - x) * (radius + x)) : 0;
+  return 0.5 * (x * height + radius * radius * Math.atan2(x, height));
 }
 
 /** Share of the ground under canopies as seen from above. @example canopyCover(5, { treeSpacingM: 10, rowSpacingM: 10 }) // 0.196 */
