@@ -18,9 +18,8 @@ const places: Readonly<Record<DateOrder, readonly [year: number, month: number, 
   ydm: [0, 2, 1],
 };
 
-/** Two-digit years: 69 and before are of this century, as POSIX (IEEE Std 1003.1) has it. */
-const fullYear = (year: number, digits: number): number =>
-  digits > 2 ? year : year + (year < 69 ? 2000 : 1900);
+/** Two-digit years: 69-99 are 1969-1999, 00-68 are 2000-2068, as POSIX (IEEE Std 1003.1, strptime) has it. */
+const fullYear = (year: number, digits: number): number => (digits > 2 ? year : year + (year < 69 ? 2000 : 1900));
 
 /** Day number of a row in an order; NaN where there is no such day. */
 export function dayInOrder(column: DateColumn, i: number, order: DateOrder): number {

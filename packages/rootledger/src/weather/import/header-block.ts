@@ -18,7 +18,8 @@ export interface HeaderBlock {
 
 /** Finds the first record: the first row whose cells are of the kinds that most rows have. */
 export function findHeader(rows: RowCursor): HeaderBlock {
-  const sample = spreadRows(rows, 0, 120).filter((row) => !isComment(row));
+  // Titles stand at the top: what most rows are is seen in the lower two thirds.
+  const sample = spreadRows(rows, Math.floor(rows.count / 3), 120).filter((row) => !isComment(row));
   const width = modalWidth(sample);
   const modal = modalKinds(sample, width);
   let firstRecord = 0;
@@ -36,7 +37,7 @@ export function findHeader(rows: RowCursor): HeaderBlock {
 /** Rows above the records that are looked at. */
 const mostAbove = 200;
 
-const isComment = (row: readonly string[]): boolean => row[0].startsWith("#") && row[0].trim().length > 1;
+const isComment = (row: readonly string[]): boolean => (row[0] ?? "").startsWith("#") && row[0].trim().length > 1;
 
 /** About so many rows, evenly spread from a row on. */
 export function spreadRows(rows: RowCursor, from: number, most: number): string[][] {
@@ -72,8 +73,10 @@ function modalKinds(rows: readonly (readonly string[])[], width: number): Modal 
       if (kind !== "empty") tally.set(kind, (tally.get(kind) ?? 0) + 1);
     }
     let best: { kind: CellKind; share: number } = { kind: "empty", share: 0 };
-    for (const [kind, count] of tally)
-      if (count / full.length > best.share) best = { kind, share: count / full.length };
+    for (const [kind, count] of tally) {
+      const share = count / full.length;
+      if (share > best.share || (share === best.share && isData(kind))) best = { kind, share };
+    }
     return best;
   });
 }
@@ -83,14 +86,17 @@ function isRecord(row: readonly string[], width: number, modal: Modal): boolean 
   if (isComment(row) || row.length > width + 2) return false;
   let data = 0;
   let words = 0;
+  let stamped = false;
   for (let c = 0; c < row.length && c < modal.length; c++) {
     if (!isData(modal[c].kind)) continue;
     const kind = cellKind(row[c]);
+    if (kind === "stamp" && modal[c].kind === "stamp" && modal[c].share > 0.9) stamped = true;
     if (isData(kind)) data++;
     else if (kind === "text") words++;
     if (kind === "text" && modal[c].kind === "stamp" && modal[c].share > 0.6) return false;
   }
-  const expected = modal.filter(({ kind }) => isData(kind)).length;
+  const expected = modal.filter(({ kind, share }) => isData(kind) && share > 0.5).length;
+  if (stamped) return true;
   return data >= 1 && data > words && data >= Math.min(2, expected);
 }
 

@@ -169,7 +169,8 @@ function crossChecks(
     }
     const spike = column.quantity === "rainMm" ? rainSpike(column.values) : -1;
     if (spike >= 0) {
-      const told = answers.spikes;
+      const { role } = column.plan;
+      const told = answers.spikes ?? (isQuantity(role) && role.canonical ? "keep" : undefined);
       const text = `line ${lines[spike]}: ${column.values[spike]} mm on ${stationTime(axis.minutes[spike])}`;
       if (told === undefined) return spikeQuestion(header, text);
       if (told === "missing") {

@@ -2,7 +2,7 @@ import type { StationAnswers } from "./answers.js";
 import { repair } from "./body-rows.js";
 import type { ColumnPlan } from "./column-plan.js";
 import { decumulate, looksCumulative, saysCumulative } from "./cumulative-rain.js";
-import { dropMissingCodes } from "./missing-codes.js";
+import { type CodesFound, dropMissingCodes } from "./missing-codes.js";
 import { type QuantityName, quantities } from "./quantity.js";
 import type { RawColumn } from "./read-values.js";
 import { type FileFacts, settleUnit } from "./settle-unit.js";
@@ -62,7 +62,7 @@ export function settleColumn(
   };
   const limits = quantities[quantity];
   const possible = possibleIn(plan.unit ?? raw.cellUnit, quantity, facts);
-  const codes = dropMissingCodes(values, marks, possible);
+  const codes = canonical ? noCodes : dropMissingCodes(values, marks, possible);
   if (codes.unclear !== undefined) return codeQuestion(header, codes.unclear.value, codes.unclear.rows, lines);
   add("missing-code", codes.rows, `${codes.values.join(", ")} taken as missing`);
   if (quantity === "rainMm" && !canonical) {
@@ -140,6 +140,9 @@ export function settleColumn(
     cautions,
   };
 }
+
+/** A file in the library's own names writes an empty cell for "no value". */
+const noCodes: CodesFound = { rows: [], values: [], unclear: undefined };
 
 /** Whether a number of the file could be a value, in its unit or, where that is not said, in the kept one. */
 function possibleIn(

@@ -63,9 +63,9 @@ export function specialCell(text: string): Special | undefined {
   if (traceWords.has(word)) return { kind: "trace" };
   if (accumulatingWords.has(word)) return { kind: "accumulating" };
   if (calmWords.has(word)) return { kind: "calm" };
-  const limit = /^([<>\u2264\u2265]=?)\s*([+-]?[\d.,]+)$/.exec(word);
+  const limit = /^([<>\u2264\u2265]=?)\s*([+-]?[\d.,]+(?:e[+-]?\d{1,3})?)$/.exec(word);
   if (limit) return { kind: "<\u2264".includes(limit[1][0]) ? "below" : "above", rest: limit[2], flag: limit[1] };
-  const flagged = /^([+-]?[\d.,]*\d)\s*([a-z*#?])$/.exec(word);
+  const flagged = /^([+-]?[\d.,]*\d(?:e[+-]?\d{1,3})?)\s*([a-z*#?])$/.exec(word);
   if (flagged) return { kind: flagged[2] === "?" ? "suspect" : "flagged", rest: flagged[1], flag: flagged[2] };
   return undefined;
 }

@@ -166,6 +166,8 @@ function standardTime(
     cellsOf(body.rows, body.places[rows[k]]).slice(Math.max(places.time, places.date) + 1);
   const same = (k: number): boolean => sameCells(values(k), values(k - 1));
   const lines = rows.map((i) => body.rows.line(body.places[i]));
+  const ownStamps = plans.some(({ index, role }) => index === places.date && role.kind.startsWith("interval-"));
+  if (ownStamps) return { minutes, changes: [], moved: 0, local };
   const changes = findClockChanges(minutes, step, same, lines, answers);
   if (isStop(changes)) return changes;
   const moved = toStandardTime(minutes, changes);
