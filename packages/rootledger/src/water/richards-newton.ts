@@ -33,7 +33,10 @@ export interface NewtonParts {
 }
 
 const mostRounds = 14;
-/** Rounds after which the derivatives of K are left out, which is slower but rarely loses its way. */
+/**
+ * Rounds after which the derivatives of K are left out (modified Picard); also when no part of Newton's step helps, as where
+ * K leaps within a hair of saturation. Slower, but it then needs no descent to go on.
+ */
 const newtonRounds = 9;
 const mostHalvings = 10;
 /** Rounds in which a full step may raise the imbalance if it moves the pond. */
@@ -112,6 +115,7 @@ export function newton(parts: NewtonParts): Newton {
     const { headCm, capacityPerCm } = values;
     const { centre } = matrix;
     slopeShare = 1;
+    let picard = false;
     let squares = misfit(thetaOld, forcing, dtH);
     for (let round = 0; round <= mostRounds; round++) {
       if (!Number.isFinite(squares)) return -1;
@@ -129,7 +133,7 @@ export function newton(parts: NewtonParts): Newton {
       pondedBefore.set(surface.ponded);
       thetaBefore.set(values.theta);
       const before = squares;
-      slopeShare = round + 1 >= newtonRounds ? 0 : 1;
+      slopeShare = picard || round + 1 >= newtonRounds ? 0 : 1;
       let share = 1;
       for (let halving = 0; ; halving++) {
         moveHeads(share);
@@ -137,7 +141,14 @@ export function newton(parts: NewtonParts): Newton {
         if (squares < before * (1 - 0.1 * share)) break;
         // Where the pond has moved the balance has other branches now; the next round starts from them.
         if (halving === 0 && round < pondRounds && pondMoved()) break;
-        if (halving === mostHalvings) return -1;
+        if (picard) break;
+        if (halving === mostHalvings) {
+          picard = true;
+          slopeShare = 0;
+          headCm.set(headBefore);
+          squares = misfit(thetaOld, forcing, dtH);
+          break;
+        }
         share *= 0.5;
       }
     }

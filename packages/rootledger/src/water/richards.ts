@@ -27,7 +27,7 @@ export interface RichardsEngine extends WaterEngine {
 
 const shortestStepH = 1e-7;
 /** Change of theta that the flows at the start of a step may predict for it; only bounds the step after a sudden change. */
-const predictedTheta = 0.1;
+const predictedTheta = 0.05;
 
 /**
  * Richards' equation in mixed form, backward Euler in time, finite volumes on the setup's own cells, full Newton. Uptake,
