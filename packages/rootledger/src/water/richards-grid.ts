@@ -14,7 +14,10 @@ export interface Fineness {
   readonly thickestLayerCm: number;
 }
 
-/** Own grid study on drip strips in six soils: halving every size changes uptake and drainage by less than 1 % of the water applied. */
+/**
+ * Own grid study, daily drip on strips of sand, sandy loam, loam and clay loam: halving every size changes uptake by at most
+ * 0.0013 of demand, drainage by at most 0.1 % of the water applied, the wetted half-width by about a centimetre.
+ */
 export const refereeFineness: Fineness = {
   laneAtLineCm: 1,
   laneGrowth: 0.08,

@@ -12,8 +12,8 @@ export type TopEdge =
 export interface RichardsOptions {
   /**
    * Flow between cells of one soil: `potential` (default) takes the matric part from the difference of matric flux
-   * potential, `mean` from the arithmetic mean K and the difference of heads. Both tend to the same answer; the first needs
-   * cells about a third as fine (own grid study). Between two soils it is always the mean.
+   * potential, `mean` from the arithmetic mean K and the difference of heads. Both tend to the same answer; in the grid
+   * study the first reached it with 34 lanes, the second came as near with about 300. Between two soils it is the mean.
    */
   readonly between?: "potential" | "mean";
   /** Estimated error of theta that one time step may make in one cell, m3/m3; default 0.01. */
