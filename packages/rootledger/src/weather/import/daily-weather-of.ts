@@ -92,6 +92,8 @@ export function dailyWeatherOf(table: StationTable, rules: DailyRules): DailyOfT
     }
   }
   const weather = trimmed(whole);
+  const cut = days - weather.days;
+  if (cut > 0) notes.push(`${cut} ${cut === 1 ? "day" : "days"} at the ends without any figure left out`);
   return { weather, notes: [...notes, ...fillGaps(weather, rules.gaps)] };
 }
 

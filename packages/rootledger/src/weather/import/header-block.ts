@@ -115,7 +115,7 @@ function namesRow(above: readonly (readonly string[])[], width: number): Named |
     const group = above[at - 1];
     const joined = group === undefined || filled(group) < 2 || isComment(group) ? undefined : joinGroups(group, row);
     const grouped =
-      joined === undefined ? undefined : { at, names: joined, grouped: true, score: nameScore(joined) - 1.5 };
+      joined === undefined ? undefined : { at, names: joined, grouped: true, score: nameScore(joined) - 0.5 };
     const found = grouped !== undefined && grouped.score > plain.score ? grouped : plain;
     if (best === undefined || found.score > best.score) best = found;
   });

@@ -4,7 +4,7 @@ import { type Unit, unitOf } from "./unit.js";
 
 /** Endings of header names that name a unit, such as `_pct` or `_ms`; "in" and "c" only where the quantity fits. */
 const endings: ReadonlySet<string> = new Set(
-  "c degc f degf k mm cm in inch inches pct percent ms mph kmh kph kn kt knots kpa hpa mbar mb cbar cb wm2 mjm2 kjm2 m3m3 h hours deg m3 l liters litres".split(
+  "% c degc f degf k mm cm in inch inches pct percent ms mph kmh kph kn kt knots kpa hpa mbar mb cbar cb wm2 mjm2 kjm2 m3m3 h hours deg m3 l liters litres".split(
     " ",
   ),
 );
@@ -14,8 +14,9 @@ const endings: ReadonlySet<string> = new Set(
  * "Rain_mm_Tot", "rs_mj_m2". Undefined where there is none that fits the quantity.
  */
 export function unitInHeader(header: string, dimension: Dimension): Unit | undefined {
-  // The centimetres of a depth are no unit of what was measured there.
-  const text = header.slice(0, 200).replace(/\d\s*(cm|m|in)\b/gi, " ");
+  // The centimetres of a depth are no unit of the tension that was measured there.
+  const text =
+    dimension === "pressure" ? header.slice(0, 200).replace(/\d\s*(cm|m|in)\b/gi, " ") : header.slice(0, 200);
   for (const part of [...bracketed(text), ...afterCommas(text)]) {
     const found = unitOf(part, dimension);
     if (found !== undefined) return found;
@@ -27,7 +28,7 @@ export function unitInHeader(header: string, dimension: Dimension): Unit | undef
   for (const length of [3, 2, 1]) {
     if (tokens.length <= length) continue;
     const last = tokens.slice(-length);
-    if (length === 1 && !endings.has(last[0])) continue;
+    if (length === 1 && !endings.has(last[0]) && !last[0].includes("/")) continue;
     const found = unitOf(length === 1 ? last[0] : written(last), dimension);
     if (found !== undefined) return found;
   }

@@ -1,7 +1,7 @@
 /** Month names by their first letters, without accents: English, Spanish, Portuguese, German, French, Italian. */
 const months: readonly string[] = [
   "jan ene gen janv januar january enero janeiro janvier gennaio janner",
-  "feb fev februar february febrero fevereiro fevrier febbraio",
+  "feb fev fevr februar february febrero fevereiro fevrier febbraio",
   "mar mrz mars marz march maerz marzo marco",
   "apr abr avr april abril avril aprile",
   "may mai mag maio mayo maggio",

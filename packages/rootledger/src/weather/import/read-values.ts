@@ -97,6 +97,11 @@ function readOdd(text: string, i: number, raw: RawColumn, style: NumberStyle, me
     raw.marks[i] = mark.missing;
     return;
   }
+  const value = readNumber(text, style);
+  if (!Number.isNaN(value)) {
+    raw.values[i] = value;
+    return;
+  }
   const special = specialCell(text);
   const quantity = isQuantity(raw.plan.role) ? quantities[raw.plan.role.quantity] : undefined;
   if (special?.kind === "missing") raw.marks[i] = mark.missing;
