@@ -1,14 +1,10 @@
 import type { GridMatrix } from "./grid-matrix.js";
 
 /**
- * Share of the dropped fill-in that goes to the diagonal. 1 keeps row sums exactly (modified factorisation, Gustafsson
- * 1978, BIT 18:142-156), slightly less is safer for unsymmetric matrices.
- */
-const fillShare = 0.97;
-
-/**
- * Incomplete factorisation of a five-point matrix on its own pattern: M = (D + L) D^-1 (D + U) with L and U the matrix's
- * own off-diagonals. Writes 1/D. Exact when the grid has one column (tridiagonal) and no extras.
+ * Incomplete factorisation of a five-point matrix on its own pattern, M = (D + L) D^-1 (D + U) with L and U the matrix's own
+ * off-diagonals (Meijerink & van der Vorst 1977, Math. Comput. 31:148-162). Writes 1/D. Exact when the grid has one column
+ * or one row (tridiagonal) and no extras. Giving the dropped fill-in to the diagonal was tried: on wetting fronts in sand
+ * it took two to three times as many rounds.
  *
  * @example factorInto(inverseDiagonal, matrix)
  */
@@ -16,22 +12,11 @@ export function factorInto(inverseDiagonal: Float64Array, matrix: GridMatrix): v
   const { columns, centre, before, after, above, below } = matrix;
   const points = centre.length;
   for (let p = 0; p < points; p++) {
-    const full = centre[p];
-    let d = full;
-    let fill = 0;
-    if (columns > 1 && p > 0) {
-      const lower = before[p] * inverseDiagonal[p - 1];
-      d -= lower * after[p - 1];
-      fill += lower * below[p - 1];
-    }
-    if (p >= columns) {
-      const lower = above[p] * inverseDiagonal[p - columns];
-      d -= lower * below[p - columns];
-      if (columns > 1) fill += lower * after[p - columns];
-    }
-    const modified = d - fillShare * fill;
-    // A pivot that all but vanishes would spoil the whole sweep; the plain one is never smaller for these matrices.
-    inverseDiagonal[p] = 1 / (modified > 1e-3 * full ? modified : d > 1e-3 * full ? d : full);
+    let d = centre[p];
+    if (columns > 1 && p > 0) d -= before[p] * inverseDiagonal[p - 1] * after[p - 1];
+    if (p >= columns) d -= above[p] * inverseDiagonal[p - columns] * below[p - columns];
+    // A pivot that all but vanishes would spoil the whole sweep.
+    inverseDiagonal[p] = 1 / (d > 1e-3 * centre[p] ? d : centre[p]);
   }
 }
 

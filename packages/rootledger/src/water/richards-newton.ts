@@ -51,7 +51,7 @@ const leastCapacityPerCm = 1e-11;
 const leastFullCapacityPerCm = 1e-7;
 /** Move of the bounded head, in half heads, from which the water it stands for is looked up. */
 const largeMove = 0.25;
-const solverLimits = { tolerance: 1e-3, most: 60 };
+const solverLimits = { tolerance: 1e-3, most: 200 };
 
 /** @example newton(parts).solve(thetaOld, forcing, 0.1, 1e-6) */
 export function newton(parts: NewtonParts): Newton {

@@ -101,7 +101,7 @@ export function richardsEngine(setup: RichardsSetup): RichardsEngine {
       state.timeH = dtH === leftH ? untilH : state.timeH + dtH;
       work.steps++;
       work.rounds += rounds;
-      const wanted = dtH * shrink(thetaError / error, 0.4, rounds > 8 ? 1 : 1.5);
+      const wanted = dtH * shrink(thetaError / error, 0.4, growth(rounds));
       // A step cut short by the end of the period says nothing against the longer one that was due.
       next = dtH === leftH && wanted < next && error < thetaError ? next : wanted;
     }
@@ -168,6 +168,9 @@ export function richardsEngine(setup: RichardsSetup): RichardsEngine {
 
   return { name: "richards", work, advance };
 }
+
+/** How much longer the next step may be: many rounds are a sign that a longer one would not balance. */
+const growth = (rounds: number): number => (rounds <= 3 ? 1.5 : rounds <= 5 ? 1.2 : rounds <= 7 ? 1 : 0.8);
 
 /** Factor for the next step: 0.9 of the root of the wanted over the found error, within limits. */
 function shrink(ratio: number, least: number, most: number): number {
