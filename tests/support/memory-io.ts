@@ -2,7 +2,7 @@ import { readFile } from "node:fs/promises";
 import type { Io } from "@rootledger/cli";
 
 /** An Io that keeps what is written and reads from memory first, then from disk. */
-export function memoryIo(files: Readonly<Record<string, string>> = {}, nowMs: () => number = () => 0) {
+export function memoryIo(files: Readonly<Record<string, string | Uint8Array>> = {}, nowMs: () => number = () => 0) {
   const written = { stdout: "", stderr: "" };
   const io: Io = {
     stdout: (text) => {
@@ -11,10 +11,9 @@ export function memoryIo(files: Readonly<Record<string, string>> = {}, nowMs: ()
     stderr: (text) => {
       written.stderr += text;
     },
-    readFile: async (path) => {
-      const name = Object.keys(files).find((key) => path === key);
-      return name === undefined ? readFile(path, "utf8") : (files[name] ?? "");
-    },
+    readFile: async (path) =>
+      path in files ? Buffer.from(files[path] ?? "").toString("utf8") : readFile(path, "utf8"),
+    readBytes: async (path) => (path in files ? new Uint8Array(Buffer.from(files[path] ?? "")) : readFile(path)),
     nowMs,
   };
   return { io, written };

@@ -3,6 +3,7 @@ export interface Io {
   readonly stdout: (text: string) => void;
   readonly stderr: (text: string) => void;
   readonly readFile: (path: string) => Promise<string>;
+  readonly readBytes: (path: string) => Promise<Uint8Array>;
   /** Milliseconds of a clock that never goes back; only for progress lines. */
   readonly nowMs: () => number;
 }

@@ -6,5 +6,6 @@ process.exitCode = await main(process.argv.slice(2), {
   stdout: (text) => process.stdout.write(text),
   stderr: (text) => process.stderr.write(text),
   readFile: (path) => readFile(path, "utf8"),
+  readBytes: (path) => readFile(path),
   nowMs: () => performance.now(),
 });

@@ -3,6 +3,7 @@ import type { Fault } from "rootledger/scenario";
 import { filesNamed } from "rootledger/scenario";
 import type { Io } from "./io.js";
 import { jsonFaultAt } from "./json-fault.js";
+import { unreadableReason } from "./unreadable-reason.js";
 import { words } from "./words.js";
 
 /** A fault as the command line prints it; the library's own faults fit. */
@@ -35,13 +36,7 @@ export async function readText(path: string, io: Io): Promise<Text> {
   try {
     return { ok: true, text: await io.readFile(path) };
   } catch (error) {
-    const code = error instanceof Error && "code" in error ? String(error.code) : String(error);
-    const reasons: Record<string, string> = {
-      ENOENT: "no such file",
-      EISDIR: "a folder",
-      EACCES: "no right to read it",
-    };
-    return { ok: false, reason: reasons[code] ?? code };
+    return { ok: false, reason: unreadableReason(error) };
   }
 }
 

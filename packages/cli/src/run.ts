@@ -8,17 +8,22 @@ import { needFlags } from "./need-flags.js";
 import { simulateCommand } from "./simulate.js";
 import { truthCommand } from "./truth.js";
 import { validateCommand } from "./validate-scenario.js";
+import { weatherCommand } from "./weather.js";
 import { words } from "./words.js";
 
 /** How a command was asked to answer. */
 export interface Asked {
   /** Empty where none was given. */
   readonly file: string;
+  /** Files after the first, for a command that takes several. */
+  readonly moreFiles: readonly string[];
   readonly output: "table" | "json" | "csv";
   /** Replaces the engine that the file names. */
   readonly engine?: EngineName;
   /** The command's own options, as they were written. */
   readonly flags: Readonly<Record<string, string>>;
+  /** Each `--answer key=value`. */
+  readonly answers: readonly string[];
 }
 
 type Command = (asked: Asked, io: Io) => Promise<number>;
@@ -26,7 +31,7 @@ type Command = (asked: Asked, io: Io) => Promise<number>;
 interface Entry {
   readonly run: Command;
   readonly csv: boolean;
-  readonly file: "needed" | "optional";
+  readonly file: "needed" | "optional" | "several";
   readonly flags?: readonly string[];
 }
 
@@ -36,6 +41,7 @@ const commands: Readonly<Record<string, Entry>> = {
   need: { run: needCommand, csv: true, file: "optional", flags: needFlags },
   truth: { run: truthCommand, csv: false, file: "optional" },
   "validate-scenario": { run: validateCommand, csv: false, file: "needed" },
+  weather: { run: weatherCommand, csv: true, file: "several" },
 };
 
 const ownFlags: readonly string[] = Object.values(commands).flatMap(({ flags }) => flags ?? []);
@@ -62,7 +68,7 @@ async function answer(argv: readonly string[], io: Io): Promise<number> {
   const read = readArguments(argv);
   if (typeof read === "string") return misused(read);
   const { values, positionals, flags } = read;
-  const [name, file, ...rest] = positionals;
+  const [name, file, ...moreFiles] = positionals;
   if (values.version) {
     io.stdout(`${version}\n`);
     return exit.done;
@@ -74,8 +80,12 @@ async function answer(argv: readonly string[], io: Io): Promise<number> {
   if (name === undefined) return misused(words.noCommand);
   const command = Object.hasOwn(commands, name) ? commands[name] : undefined;
   if (command === undefined) return misused(`${words.unknownCommand} ${name}`);
-  if (command.file === "needed" && (file === undefined || rest.length > 0)) return misused(words.oneFile);
-  if (rest.length > 0) return misused(words.atMostOneFile);
+  const several = command.file === "several";
+  if (command.file === "needed" && (file === undefined || moreFiles.length > 0)) return misused(words.oneFile);
+  if (several && file === undefined) return misused(words.fileNeeded);
+  if (moreFiles.length > 0 && !several) return misused(words.atMostOneFile);
+  const answers = values.answer ?? [];
+  if (answers.length > 0 && !several) return misused(`--answer ${words.notAnOption} ${name}`);
   const strange = Object.keys(flags).find((flag) => !(command.flags ?? []).includes(flag));
   if (strange !== undefined) return misused(`--${strange} ${words.notAnOption} ${name}`);
   if (values.json && values.csv) return misused(words.oneOutput);
@@ -83,7 +93,7 @@ async function answer(argv: readonly string[], io: Io): Promise<number> {
   const { engine } = values;
   if (engine !== undefined && engine !== "bucket" && engine !== "richards") return misused(words.unknownEngine);
   const output = values.json ? "json" : values.csv ? "csv" : "table";
-  const asked = { file: file ?? "", output, flags } as const;
+  const asked = { file: file ?? "", moreFiles, output, flags, answers } as const;
   return command.run(engine === undefined ? asked : { ...asked, engine }, io);
 }
 
@@ -95,6 +105,7 @@ function readArguments(argv: readonly string[]) {
       options: {
         json: { type: "boolean", default: false },
         csv: { type: "boolean", default: false },
+        answer: { type: "string", multiple: true },
         engine: { type: "string" },
         help: { type: "boolean", short: "h", default: false },
         version: { type: "boolean", short: "V", default: false },

@@ -7,12 +7,15 @@ Usage
   rootledger simulate FILE            one programme on one soil over a season
   rootledger need FILE                litres per tree and per hectare that trees want; or by options
   rootledger truth [FOLDER]           every published figure beside ours
+  rootledger weather FILE [FILE ...]  what was understood of a station or sensor file; several are joined by date
   rootledger validate-scenario FILE   checks a scenario or comparison file, runs nothing
 
 Options
   --json      the whole answer as JSON
-  --csv       simulate: the day table; compare: every measure, one per line; need: the spans
+  --csv       simulate: the day table; compare: every measure, one per line; need: the spans;
+              weather: its days as a weather file, or its records where it holds no weather
   --engine E  simulate, compare: bucket (fast) or richards (the referee, far slower)
+  --answer KEY=VALUE  weather: the answer to a question about the file, as often as needed
   --help      this text
   --version   the version
 
@@ -30,6 +33,7 @@ Exit code 0: done; 1: faults in the input, one line each; 2: internal error.
   seeHelp: "see rootledger --help",
   noCommand: "no command given",
   unknownCommand: "unknown command",
+  fileNeeded: "a file is needed",
   oneFile: "exactly one file is needed",
   atMostOneFile: "at most one file or folder can be given",
   fileOrOptions: "need takes a file or options, one of the two",
@@ -45,6 +49,12 @@ Exit code 0: done; 1: faults in the input, one line each; 2: internal error.
   atLine: "at line",
   column: "column",
   still: "still computing:",
+  asks: "the file leaves this open:",
+  answerBy: "answer by",
+  fromFile: "in the file",
+  notAnAnswer: "must be a key and a value, like date-order=dmy",
+  noDaysToJoin: "must hold daily weather, or shorter records that make days, to be joined with other files",
+  conflict: "must not disagree with another file",
   valid: { scenario: "a valid scenario file", comparison: "a valid comparison file" },
   programmes: "Programmes",
   openings: "openings of",
@@ -143,4 +153,41 @@ export const truthWords = {
   countColumns: ["agree", "differ"],
   legend:
     "Seen: the figure was read in a text of the source, or in a text that quotes it. From memory: recalled, so agreement shows consistency, not that the figure is printed so. A fitted tolerance is a fence round what was found, not evidence.",
+} as const;
+
+/** Texts of the report on a station file. */
+export const stationWords = {
+  partedBy: "cells parted by",
+  decimal: "decimal",
+  thousands: "thousands parted by",
+  headerLines: "lines above the records",
+  dates: "dates written",
+  records: "records from",
+  to: "to",
+  from: "from",
+  every: "every",
+  absent: "stamps absent between them",
+  localClock: "local clock",
+  stamp: { start: "stamps at the start", end: "stamps at the end", day: "one stamp a day" },
+  clock: { back: "clock put back on", forward: "clock put forward on" },
+  thatDay: "records that day by the clock",
+  site: "Site:",
+  latitude: "latitude",
+  longitude: "longitude",
+  windAt: "wind at",
+  columnHeads: ["Column", "kept as", "unit (from)", "values", "missing", "marked"],
+  notKept: "Not kept",
+  assumed: "Taken for granted",
+  changed: "Changed",
+  rejected: "Rows not read",
+  lookAt: "Look at",
+  line: "line",
+  lines: "lines",
+  more: "more",
+  days: "Days",
+  daysFrom: "days from",
+  nothingLeftOut: "nothing summed, left out or filled",
+  noDays: "No days: the file holds no weather, or no even step that parts the day.",
+  joined: "Joined",
+  preview: "First records",
 } as const;

@@ -51,6 +51,7 @@ export interface Caution {
     | "suspect-value"
     | "rows-with-notes"
     | "wind-unit"
+    | "wind-height"
     | "radiation-hours"
     | "not-converted"
     | "time-words";

@@ -73,16 +73,21 @@ export function stationReport({
       ...settled.settled.flatMap((column) => column?.assumptions ?? []),
     ],
     repairs: [...grid.repairs, ...file.body.repairs, ...axis.repairs, ...settled.repairs, ...more.repairs],
-    cautions: [...settled.cautions, ...more.cautions, ...sensors, ...windCaution(table)],
+    cautions: [...settled.cautions, ...more.cautions, ...sensors, ...windCautions(table, site)],
     rejectedRows: rejected.slice(0, mostRejectedShown),
     rejectedCount: rejected.length,
     preview: preview(table),
   };
 }
 
-function windCaution({ columns }: StationTable): Caution[] {
+function windCautions({ columns }: StationTable, site: StationReport["site"]): Caution[] {
   const wind = columns.find(({ quantity }) => quantity === "windMPerS");
   if (wind === undefined) return [];
+  const cautions: Caution[] = [];
+  if (site.windHeightM === undefined) {
+    const what = "the file does not say at which height it is measured: 2 m and 10 m are usual";
+    cautions.push({ code: "wind-height", column: wind.header, what });
+  }
   let sum = 0;
   let count = 0;
   for (const value of wind.values) {
@@ -90,14 +95,11 @@ function windCaution({ columns }: StationTable): Caution[] {
     sum += value;
     count++;
   }
-  if (!(sum / count > windyMPerS)) return [];
-  return [
-    {
-      code: "wind-unit",
-      column: wind.header,
-      what: `mean ${(sum / count).toFixed(1)} m/s; check that it is not in km/h or knots`,
-    },
-  ];
+  if (sum / count > windyMPerS) {
+    const what = `mean ${(sum / count).toFixed(1)} m/s; check that it is not in km/h or knots`;
+    cautions.push({ code: "wind-unit", column: wind.header, what });
+  }
+  return cautions;
 }
 
 /** The first five records in words: time, then name and value. */
