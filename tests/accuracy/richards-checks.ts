@@ -1,4 +1,12 @@
-import { type Grid, type RichardsOptions, richardsEngine, richardsGrid, ringGrid, stripGrid } from "rootledger/water";
+import {
+  type Grid,
+  type RichardsOptions,
+  refereeFineness,
+  richardsEngine,
+  richardsGrid,
+  ringGrid,
+  stripGrid,
+} from "rootledger/water";
 import { byRichards, type ColumnOutcome, type DrainCase, type RainCase, runDrain, runRain } from "./column-case.js";
 import { type EmitterCase, runEmitter } from "./emitter-case.js";
 import { finerStripLanesCm, layeredBoundaryCm, ringLanesCm, ringLayersCm, stripLanesCm } from "./reference-cells.js";
@@ -55,8 +63,15 @@ function stripGridOf(reference: StripCase, scheme: Scheme): Grid {
     rowLengthCm: 100,
     sides: 2,
   });
-  const fine = richardsGrid(coarse, { lineCm: [0], horizonCm: boundary });
-  if (scheme === "default") return fine;
+  const fineAt = { lineCm: [0], horizonCm: boundary };
+  if (scheme === "default") return richardsGrid(coarse, fineAt);
+  // About as many layers as the reference has, 75.
+  const fine = richardsGrid(coarse, fineAt, {
+    ...refereeFineness,
+    layerAtSurfaceCm: 0.4,
+    layerGrowth: 0.035,
+    thickestLayerCm: 2,
+  });
   return stripGrid({
     layerEdgesCm: [...fine.layerEdgesCm],
     laneEdgesCm: onFinerLanes(reference) ? finerStripLanesCm : stripLanesCm,
