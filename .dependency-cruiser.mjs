@@ -30,14 +30,14 @@ const betweenParts = parts.map((part) => ({
   to: { path: library, pathNot: places([part, ...may[part]]) },
 }));
 
-/** Runtime dependencies of the library and the one part that may import each. */
-const owners = { zod: "scenario", "d3-dsv": "weather", seedrandom: "chance" };
+/** Runtime dependencies of the library and the parts that may import each. */
+const owners = { zod: ["scenario"], "d3-dsv": ["weather"], seedrandom: ["weather", "chance"] };
 
-const registryOwners = Object.entries(owners).map(([name, part]) => ({
+const registryOwners = Object.entries(owners).map(([name, owning]) => ({
   name: `${name}-owner`,
   severity: "error",
-  comment: `${name} belongs to ${part} alone, so that it stays out of the bundles of the other parts`,
-  from: { path: library, pathNot: places([part]) },
+  comment: `${name} belongs to ${owning.join(" and ")} alone, so that it stays out of the bundles of the other parts`,
+  from: { path: library, pathNot: places(owning) },
   to: { path: registry([name]) },
 }));
 

@@ -2,6 +2,7 @@ import { cropCurves } from "./crop-curves.js";
 import { cropTables } from "./crop-tables.js";
 import { dualKc } from "./dual-kc.js";
 import type { Values } from "./figures.js";
+import { generator } from "./generator.js";
 import type { Given } from "./given.js";
 import { groundCover } from "./ground-cover.js";
 import { referenceEt } from "./reference-et.js";
@@ -27,6 +28,7 @@ export const evaluators: Evaluators = {
   ...surface,
   ...waterNeeds,
   ...weather,
+  ...generator,
   ...referenceEt,
   ...soil,
   ...wetting,

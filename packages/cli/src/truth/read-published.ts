@@ -14,6 +14,7 @@ import {
 /** Data files of published checks. */
 export const publishedFiles = [
   "weather.json",
+  "generator.json",
   "crop.json",
   "need.json",
   "surface.json",

@@ -10,6 +10,7 @@ export { et0Faults } from "./et0-faults.js";
 export * from "./extraterrestrial-radiation.js";
 export type { GapRule } from "./fill-gaps.js";
 export { formatDailyWeather } from "./format-daily-weather.js";
+export * from "./generator/index.js";
 export { et0HargreavesSamaniMmPerDay, type HargreavesDay } from "./hargreaves-samani.js";
 export * from "./hour-net-radiation.js";
 export * from "./import/index.js";

@@ -42,5 +42,6 @@ export type WeatherFaultCode =
   | "mixed-date-orders"
   | "too-many-bad-rows"
   | "several-stations"
+  | "too-short-record"
   | "unknown-answer"
   | "wrong-answer";
