@@ -106,6 +106,21 @@ describe("a unit that is not said", () => {
     expect(asked(days("Riego", [20, 30, 40])).key).toBe("unit:Riego");
   });
 
+  test("PRCP comes in mm, in tenths of mm and in inches: asked", () => {
+    expect(asked(days("PRCP", [0, 5, 12])).key).toBe("unit:PRCP");
+    expect([...series(understood(days("PRCP", [0, 5, 12]), { "unit:PRCP": "0.1mm" }), "rainMm").values]).toEqual([
+      0, 0.5, 1.2,
+    ]);
+  });
+
+  test("a second column of the same kind is said: days are made from the first", () => {
+    const read = understood("date;rain mm;rain gauge 2 mm\n2024-05-13;1;2\n2024-05-14;0;0\n2024-05-15;3;1\n");
+    expect([...(read.daily?.weather.rainMm ?? [])]).toEqual([1, 0, 3]);
+    expect(read.report.cautions).toContainEqual(
+      expect.objectContaining({ code: "second-column", column: "rain gauge 2 mm" }),
+    );
+  });
+
   test("what was taken is said, and a windy record is doubted", () => {
     const read = understood(days("Wind", [9, 10, 11]));
     expect(read.report.assumptions.map(({ taken }) => taken)).toContain("windMPerS in m/s");

@@ -1,5 +1,6 @@
 import { normalText } from "./normal-text.js";
-import { cellsOf, type RowCursor } from "./row-cursor.js";
+import { mostRejectedKept, type RejectedRows, rejectedRow } from "./rejected-rows.js";
+import type { RowCursor } from "./row-cursor.js";
 import type { RejectedRow, Repair, RepairCode } from "./station-report.js";
 
 /** The rows below the header that may be records. */
@@ -9,7 +10,7 @@ export interface Body {
   readonly places: readonly number[];
   readonly repairs: readonly Repair[];
   /** Rows with more filled cells than the header has names. */
-  readonly tooWide: readonly RejectedRow[];
+  readonly tooWide: RejectedRows;
 }
 
 const totals =
@@ -18,7 +19,8 @@ const totals =
 /** Leaves out comments, the header when it stands again among the records, and rows of totals and means; all are counted. */
 export function bodyRows(rows: RowCursor, firstRecord: number, names: readonly string[]): Body {
   const places: number[] = [];
-  const tooWide: RejectedRow[] = [];
+  const wide: RejectedRow[] = [];
+  let wideCount = 0;
   const dropped: Record<keyof typeof leftOut, number[]> = {
     "comment-row": [],
     "repeated-header": [],
@@ -35,14 +37,15 @@ export function bodyRows(rows: RowCursor, firstRecord: number, names: readonly s
     else if (first === firstName && firstNames.every((name, c) => name === rows.cell(c).trim()))
       dropped["repeated-header"].push(line);
     else if (mayBeWord(first) && totals.test(normalText(first))) dropped["totals-row"].push(line);
-    else if (width > names.length && filledBeyond(rows, names.length, width))
-      tooWide.push(rejectedRow(rows, r, "more cells than the header has names"));
-    else places.push(r);
+    else if (width > names.length && filledBeyond(rows, names.length, width)) {
+      wideCount++;
+      if (wide.length < mostRejectedKept) wide.push(rejectedRow(rows, r, "more cells than the header has names"));
+    } else places.push(r);
   }
   const repairs = (Object.keys(dropped) as (keyof typeof dropped)[])
     .filter((code) => dropped[code].length > 0)
     .map((code) => repair(code, "", dropped[code], leftOut[code]));
-  return { rows, places, repairs, tooWide };
+  return { rows, places, repairs, tooWide: { count: wideCount, first: wide } };
 }
 
 const leftOut = {
@@ -58,12 +61,6 @@ export const repair = (code: RepairCode, column: string, lines: readonly number[
   count: lines.length,
   what,
   lines: lines.slice(0, 8),
-});
-
-export const rejectedRow = (rows: RowCursor, r: number, reason: string): RejectedRow => ({
-  line: rows.line(r),
-  text: cellsOf(rows, r).join(" ").slice(0, 80),
-  reason,
 });
 
 function firstFilled(rows: RowCursor, width: number): string {

@@ -1,10 +1,8 @@
+import { mostColumns } from "./row-cursor.js";
 import type { Rows } from "./split-rows.js";
 import { fault, type Stop } from "./stop.js";
 
 type Json = Readonly<Record<string, unknown>>;
-
-/** Most columns that a file may have; own limit, against files that are no tables. */
-export const mostColumns = 2000;
 
 /**
  * Rows of a JSON text: a list of objects, an object that holds one (in any of its keys), an object of equally long lists, or one object a

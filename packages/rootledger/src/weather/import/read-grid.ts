@@ -2,9 +2,9 @@ import type { StationAnswers } from "./answers.js";
 import { type Delimiter, delimiterNames, findDelimiter, sampleLines } from "./delimiter.js";
 import { splitFixedWidth } from "./fixed-width.js";
 import { isGhcnDaily, readGhcnDaily } from "./ghcn-daily.js";
-import { mostColumns, readJsonRows } from "./json-rows.js";
+import { readJsonRows } from "./json-rows.js";
 import { looksLikeUscrnDaily, uscrnDailyNames } from "./known-layouts.js";
-import { cellsOf, listCursor, type RowCursor } from "./row-cursor.js";
+import { cellsOf, listCursor, mostColumns, type RowCursor } from "./row-cursor.js";
 import { cursorOf, splitRows } from "./split-rows.js";
 import type { Repair } from "./station-report.js";
 import { fault, isStop, type Stop } from "./stop.js";
@@ -26,7 +26,12 @@ export function readGrid(text: string, answers: StationAnswers): Grid | Stop {
   let widest = 0;
   for (let r = 0; r < grid.rows.count && widest <= mostColumns; r++) widest = Math.max(widest, grid.rows.open(r));
   if (widest > mostColumns)
-    return fault("too-many-columns", "", `${widest} cells in a row`, `must have at most ${mostColumns} columns`);
+    return fault(
+      "too-many-columns",
+      "",
+      `${widest} cells in a row or more`,
+      `must have at most ${mostColumns} columns`,
+    );
   return grid;
 }
 

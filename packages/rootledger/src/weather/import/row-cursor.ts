@@ -2,6 +2,9 @@ import { dsvFormat } from "d3-dsv";
 import type { Delimiter } from "./delimiter.js";
 import { type NumberStyle, plainNumber, readNumber } from "./read-number.js";
 
+/** Most columns that a file may have; own limit, against files that are no tables. */
+export const mostColumns = 2000;
+
 /**
  * The rows of a table, one at a time: `open` a row, then ask for its cells. A long file is never held as millions of small strings; numbers are
  * read where they stand in the text.
@@ -62,6 +65,8 @@ export function textCursor(
   let width = 0;
   const code = delimiter.charCodeAt(0);
   const add = (start: number, end: number): void => {
+    // Beyond this a row is no row of a table, and its width is told by one cell more.
+    if (width > mostColumns) return;
     from[width] = start;
     to[width] = end;
     width++;

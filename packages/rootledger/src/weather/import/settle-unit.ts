@@ -43,7 +43,7 @@ export function settleUnit(quantity: QuantityName, raw: RawColumn, facts: FileFa
   if (range.count === 0) return assumed(quantity, dimensionDefault(quantity), "the column is empty");
   const mixed = facts.usUnits && ["temperature", "depth", "speed"].includes(dimension);
   if (mixed) return question("Other columns of the file are in US units.");
-  const guess = plausible(quantity, range, facts);
+  const guess = plausible(quantity, plan.header, range, facts);
   if (guess === undefined) return undefined;
   if (typeof guess === "string") return question(guess);
   const why = doubt(quantity, raw.values, guess, facts, seconds(guess), 0);
@@ -87,6 +87,7 @@ function rangeOf(values: Float64Array): Range {
 /** The unit that the size of the values leaves, words why it must be asked, or undefined to leave the column out. */
 function plausible(
   quantity: QuantityName,
+  header: string,
   { lowest, highest }: Range,
   { stepMinutes }: FileFacts,
 ): Unit | string | undefined {
@@ -104,6 +105,9 @@ function plausible(
       return lowest >= 400 && highest <= 1090 ? of("hPa") : lowest >= 40 && highest <= 109 ? of("kPa") : undefined;
     case "soilMoistureM3PerM3":
       return highest > 1 ? of("percent") : of("fraction");
+    case "rainMm":
+      if (/^prcp$/i.test(header.trim())) return "Files with this name come in mm, in tenths of mm and in inches.";
+      return dimensionDefault(quantity);
     default:
       if (dimension === "humidity" && highest > 0 && highest <= 1)
         return "No value is above 1: percent, or a fraction?";

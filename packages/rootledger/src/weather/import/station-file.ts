@@ -1,6 +1,6 @@
 import { dateOf, dayNumberOf } from "../../numeric/day-number.js";
 import type { StationAnswers } from "./answers.js";
-import { type Body, bodyRows, rejectedRow } from "./body-rows.js";
+import { type Body, bodyRows } from "./body-rows.js";
 import type { ColumnPlan } from "./column-plan.js";
 import { findStampPlaces } from "./find-stamp-places.js";
 import { findHeader, type HeaderBlock, spreadRows } from "./header-block.js";
@@ -13,6 +13,7 @@ import { type Preamble, readPreamble } from "./preamble.js";
 import type { Grid } from "./read-grid.js";
 import type { NumberStyle } from "./read-number.js";
 import { readStamps, type StampPlaces, type StampsRead } from "./read-stamps.js";
+import { mostRejectedKept, type RejectedRows, rejectedRow } from "./rejected-rows.js";
 import { cellsOf } from "./row-cursor.js";
 import type { RejectedRow } from "./station-report.js";
 import { ask, fault, isStop, type Stop } from "./stop.js";
@@ -27,7 +28,7 @@ export interface StationFile {
   readonly places: StampPlaces;
   readonly body: Body;
   readonly stamps: StampsRead;
-  readonly rejected: readonly RejectedRow[];
+  readonly rejected: RejectedRows;
 }
 
 /** Records before and after these years are none: the oldest rain gauges are of the 17th century. */
@@ -76,13 +77,13 @@ export function openStationFile(grid: Grid, answers: StationAnswers): StationFil
   const stamps = readStamps(body, places, style, answers);
   if (isStop(stamps)) return stamps;
   const rejected = rejectedRows(body, stamps);
-  if (rejected.length > mostRejected * body.places.length) {
-    const { line, text, reason } = rejected[0];
+  if (rejected.count > mostRejected * (body.places.length + body.tooWide.count)) {
+    const { line, text, reason } = rejected.first[0];
     return fault(
       "too-many-bad-rows",
       `line ${line}`,
       text,
-      `${rejected.length} of ${body.places.length} rows are not read, here: ${reason}`,
+      `${rejected.count} of ${body.places.length + body.tooWide.count} rows are not read, here: ${reason}`,
     );
   }
   return { block, preamble, layout, plans, style, places, body, stamps, rejected };
@@ -124,18 +125,20 @@ function named(block: HeaderBlock, { rows }: Grid, answers: StationAnswers): Hea
 }
 
 /** Rows without a time, or with a time in which nobody measured; their stamp becomes NaN. */
-function rejectedRows({ rows, places, tooWide }: Body, { minutes }: StampsRead): RejectedRow[] {
+function rejectedRows({ rows, places, tooWide }: Body, { minutes }: StampsRead): RejectedRows {
   const least = dayNumberOf(firstYear, 1, 1) * 1440;
   const most = dayNumberOf(lastYear, 12, 31) * 1440;
-  const rejected: RejectedRow[] = [...tooWide];
+  const first: RejectedRow[] = [];
+  let { count } = tooWide;
   for (let i = 0; i < minutes.length; i++) {
     const time = minutes[i];
     if (time >= least && time <= most) continue;
     const reason = Number.isNaN(time)
       ? "no such date or time"
       : `${dateOf(Math.floor(time / 1440))} is no date of a record`;
-    rejected.push(rejectedRow(rows, places[i], reason));
+    count++;
+    if (first.length < mostRejectedKept) first.push(rejectedRow(rows, places[i], reason));
     minutes[i] = Number.NaN;
   }
-  return rejected.sort((a, b) => a.line - b.line);
+  return { count, first: [...tooWide.first, ...first].sort((a, b) => a.line - b.line) };
 }

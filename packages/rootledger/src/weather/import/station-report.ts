@@ -52,6 +52,7 @@ export interface Caution {
     | "rows-with-notes"
     | "wind-unit"
     | "wind-height"
+    | "second-column"
     | "radiation-hours"
     | "not-converted"
     | "time-words";

@@ -1,4 +1,5 @@
 import type { Irrigation } from "./irrigation-depth.js";
+import { quantities } from "./quantity.js";
 import type { Grid } from "./read-grid.js";
 import type { SettledFile } from "./settle-all.js";
 import type { StationFile } from "./station-file.js";
@@ -38,7 +39,7 @@ export function stationReport({
 }: Parts): StationReport {
   const { minutes, stepMinutes, utcOffsetMinutes, columns } = table;
   const last = minutes.length - 1;
-  const rejected = [...file.rejected, ...axis.rejected].sort((a, b) => a.line - b.line);
+  const rejected = [...file.rejected.first, ...axis.rejected].sort((a, b) => a.line - b.line);
   const expected = Math.round((minutes[last] - minutes[0]) / stepMinutes) + 1;
   const sensors = columns.flatMap(({ name, sensorChanges }) =>
     sensorChanges.map(
@@ -73,9 +74,9 @@ export function stationReport({
       ...settled.settled.flatMap((column) => column?.assumptions ?? []),
     ],
     repairs: [...grid.repairs, ...file.body.repairs, ...axis.repairs, ...settled.repairs, ...more.repairs],
-    cautions: [...settled.cautions, ...more.cautions, ...sensors, ...windCautions(table, site)],
+    cautions: [...settled.cautions, ...more.cautions, ...sensors, ...windCautions(table, site), ...twinCautions(table)],
     rejectedRows: rejected.slice(0, mostRejectedShown),
-    rejectedCount: rejected.length,
+    rejectedCount: file.rejected.count + axis.rejected.length,
     preview: preview(table),
   };
 }
@@ -100,6 +101,20 @@ function windCautions({ columns }: StationTable, site: StationReport["site"]): C
     cautions.push({ code: "wind-unit", column: wind.header, what });
   }
   return cautions;
+}
+
+/** Days are made from one column of a kind; a second one is kept among the records only. */
+function twinCautions({ columns }: StationTable): Caution[] {
+  const seen = new Set<string>();
+  return columns.flatMap(({ quantity, header }): Caution[] => {
+    if (quantities[quantity].soil || !seen.has(quantity)) {
+      seen.add(quantity);
+      return [];
+    }
+    return [
+      { code: "second-column", column: header, what: `a second column of ${quantity}: days are made from the first` },
+    ];
+  });
 }
 
 /** The first five records in words: time, then name and value. */

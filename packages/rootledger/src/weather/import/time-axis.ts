@@ -1,10 +1,11 @@
 import { dateOf } from "../../numeric/day-number.js";
 import type { StationAnswers } from "./answers.js";
-import { rejectedRow, repair } from "./body-rows.js";
+import { repair } from "./body-rows.js";
 import { type ClockChange, findClockChanges, toStandardTime } from "./clock-change.js";
 import { clockResets } from "./clock-reset.js";
 import { type LocalTime, offsetOf, toLocalTime } from "./local-time.js";
 import { orderRecords } from "./order-records.js";
+import { rejectedRow } from "./rejected-rows.js";
 import { cellsOf } from "./row-cursor.js";
 import { type LongTable, longTable } from "./series-of-rows.js";
 import { type StampMeaning, stampMeaning } from "./stamp-meaning.js";
