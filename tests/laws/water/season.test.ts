@@ -129,6 +129,26 @@ describe("laws of the season run", { timeout: 400_000 }, () => {
     expect(Math.abs(whole.ledger.residualFraction[0])).toBeLessThan(1e-6);
   });
 
+  it("ends as failed, with what it has, when an engine finds no balance", () => {
+    const result = simulate(scenarioWith({ days: 2 }), {
+      engine: () => ({
+        name: "richards",
+        advance: (state, _forcing, untilH) => {
+          if (untilH > 5) throw new RangeError("no balance at 5 h");
+          state.timeH = untilH;
+        },
+      }),
+    });
+    expect(result.status).toEqual({ kind: "failed", hour: 5, message: "no balance at 5 h" });
+  });
+
+  it("says that the slow engine leaves cracks out", () => {
+    const scenario = scenarioWith({ days: 1 });
+    const cracked = { ...scenario, soil: { ...scenario.soil, cracks: { fraction: 0.3, toDepthCm: 50 } } };
+    expect(simulate(cracked).notes.join()).not.toMatch(/cracks/);
+    expect(simulate({ ...cracked, engine: "richards" }).notes.join()).toMatch(/cracks are left out/);
+  });
+
   it("gives one answer for lines named from either side of the row", () => {
     const one = simulate(scenarioWith({ offsetsM: [-0.7, -0.2, 0.2, 0.7] }));
     const other = simulate(scenarioWith({ offsetsM: [0.7, 0.2, -0.2, -0.7] }));

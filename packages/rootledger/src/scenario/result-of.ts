@@ -133,6 +133,9 @@ function notesOf(now: Progress): string[] {
       `not settled after ${settling.cycles} cycles: storage still changes by ${(settling.changeFraction * 100).toPrecision(2)} % of the water applied per cycle`,
     );
   }
+  if (now.prepared.cracks && now.engineName !== "bucket") {
+    notes.push(`cracks are left out: the ${now.engineName} engine has none`);
+  }
   const endH = scenario.season.days * 24;
   if (valveH.length > 0 && valveH[valveH.length - 1] > endH) notes.push("the last run is cut at the end of the season");
   return notes;

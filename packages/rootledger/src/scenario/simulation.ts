@@ -131,7 +131,15 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
     if (!running) throw new Error(`step requires a running simulation: it ended at hour ${now.hour}`);
     let next = now.place;
     for (let t = 0; t < trees.length; t++) {
-      next = advanceHour(trees[t], engine, prepared, demand, timeline, valveH, now.hour, now.place);
+      try {
+        next = advanceHour(trees[t], engine, prepared, demand, timeline, valveH, now.hour, now.place);
+      } catch (error) {
+        // An engine that finds no balance says so by a RangeError; that is how a run ends, not a mistake of the caller.
+        if (!(error instanceof RangeError)) throw error;
+        running = false;
+        now.status = { kind: "failed", hour: now.hour, message: error.message };
+        return;
+      }
       if (!bookHour(now, t)) {
         running = false;
         now.status = {
