@@ -1,5 +1,5 @@
 import { measure, type Result, simulate } from "rootledger";
-import { textureClasses } from "rootledger/ground";
+import { type TextureClass, textureClasses } from "rootledger/ground";
 import { parseScenario, type Scenario } from "rootledger/scenario";
 
 /** One run of both engines on the default class curves. */
@@ -12,7 +12,7 @@ export interface BothEnginesCase {
 
 interface SoilFile {
   readonly name: string;
-  readonly horizons: readonly { readonly toCm: number; readonly texture: string; readonly structure: string }[];
+  readonly horizons: readonly { readonly toCm: number; readonly texture: TextureClass; readonly structure: string }[];
 }
 
 export const days = 14;
@@ -39,11 +39,11 @@ export const keptMeasures = [
   "applied",
 ] as const;
 
-const uniform = (texture: string, structure = "ordinary"): SoilFile => ({
+const uniform = (texture: TextureClass, structure = "ordinary"): SoilFile => ({
   name: structure === "ordinary" ? texture : `${structure} ${texture}`,
   horizons: [{ toCm: 100, texture, structure }],
 });
-const over = (top: string, below: string): SoilFile => ({
+const over = (top: TextureClass, below: TextureClass): SoilFile => ({
   name: `${top} over ${below}`,
   horizons: [
     { toCm: 30, texture: top, structure: "ordinary" },
@@ -70,7 +70,7 @@ const caseOf = (soil: SoilFile, programme: keyof typeof programmes, flowLPerH: n
 /** All textures, three structures and two layered soils under three schedules; three textures at half the flow. */
 export const bothEnginesCases: readonly BothEnginesCase[] = [
   ...soils.flatMap((soil) => schedules.map((programme) => caseOf(soil, programme, 1.6))),
-  ...["sand", "loam", "clay loam"].flatMap((texture) =>
+  ...(["sand", "loam", "clay loam"] as const).flatMap((texture) =>
     (["daily", "four pulses"] as const).map((programme) => caseOf(uniform(texture), programme, 0.8)),
   ),
 ];

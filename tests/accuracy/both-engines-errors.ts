@@ -1,46 +1,21 @@
 import { readFileSync } from "node:fs";
-import { bothEnginesCases, days, runBucket } from "./both-engines-case.js";
+import { textureGroup } from "rootledger/ground";
+import type { ChangeKind, EngineErrors, SoilGroup } from "../../packages/rootledger/src/compare/engine-errors.js";
+import { type BothEnginesCase, bothEnginesCases, days, runBucket } from "./both-engines-case.js";
 import type { KeptCase } from "./both-engines-make.js";
 
-export type Group = "coarse" | "medium" | "fine" | "tight" | "layered";
-export type Change = "interval" | "pulses";
-
-/** Largest differences between the two engines in what a change of programme does, one group of soils, one kind of change. */
-export interface ChangeErrors {
-  /** Of the demand. */
-  uptake: number;
-  /** Of the hours. */
-  thirstyTime: number;
-  airlessTime: number;
-  thirstySeverity: number;
-  airlessSeverity: number;
-  /** Of the water applied. */
-  drainage: number;
-  evaporation: number;
-  runoff: number;
-  /** Of the window. */
-  lowPoint: number;
-}
+/** The same figures as the library states, here as measured. */
+type Measured = { -readonly [Key in keyof EngineErrors]: number };
 
 export const kept: readonly KeptCase[] = JSON.parse(
   readFileSync(new URL("cases/both-engines.json", import.meta.url), "utf8"),
 ).cases;
 
-const groups: Readonly<Record<string, Group>> = {
-  sand: "coarse",
-  "loamy sand": "coarse",
-  "sandy loam": "coarse",
-  loam: "medium",
-  "silt loam": "medium",
-  silt: "medium",
-  "sandy clay loam": "medium",
-};
-
 const hours = days * 24;
 
 /** Differences between the engines in each change: weekly to daily, weekly to pulses (interval), daily to pulses (pulses). */
-export function changeErrors(): Readonly<Record<Group, Record<Change, ChangeErrors>>> {
-  const none = (): ChangeErrors => ({
+export function changeErrors(): Readonly<Record<SoilGroup, Record<ChangeKind, Measured>>> {
+  const none = (): Measured => ({
     uptake: 0,
     thirstyTime: 0,
     airlessTime: 0,
@@ -51,8 +26,8 @@ export function changeErrors(): Readonly<Record<Group, Record<Change, ChangeErro
     runoff: 0,
     lowPoint: 0,
   });
-  const both = (): Record<Change, ChangeErrors> => ({ interval: none(), pulses: none() });
-  const worst: Record<Group, Record<Change, ChangeErrors>> = {
+  const both = (): Record<ChangeKind, Measured> => ({ interval: none(), pulses: none() });
+  const worst: Record<SoilGroup, Record<ChangeKind, Measured>> = {
     coarse: both(),
     medium: both(),
     fine: both(),
@@ -69,7 +44,7 @@ export function changeErrors(): Readonly<Record<Group, Record<Change, ChangeErro
       if (!kind || !a || !b || !ra || !rb) continue;
       const group = groupOf(from.soil.horizons);
       const entry = worst[group][kind];
-      const grow = (key: keyof ChangeErrors, id: string, over: number): void => {
+      const grow = (key: keyof Measured, id: string, over: number): void => {
         entry[key] = Math.max(entry[key], Math.abs(b[id] - a[id] - (rb[id] - ra[id])) / over);
       };
       grow("uptake", "transpiration-ratio", 1);
@@ -86,14 +61,15 @@ export function changeErrors(): Readonly<Record<Group, Record<Change, ChangeErro
   return worst;
 }
 
-function changeKind(from: string, to: string): Change | undefined {
+function changeKind(from: string, to: string): ChangeKind | undefined {
   if (from === "weekly" && to !== "weekly") return "interval";
   return from === "daily" && to === "four pulses" ? "pulses" : undefined;
 }
 
-function groupOf(horizons: readonly { readonly texture: string; readonly structure: string }[]): Group {
+/** The group of a case's soil as the floors see it. */
+export function groupOf(horizons: BothEnginesCase["soil"]["horizons"]): SoilGroup {
   const [top] = horizons;
   if (horizons.some((h) => h.texture !== top.texture)) return "layered";
-  const group = groups[top.texture] ?? "fine";
+  const group = textureGroup(top.texture);
   return group === "fine" && top.structure === "tight" ? "tight" : group;
 }

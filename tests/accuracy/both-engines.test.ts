@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { engineErrors } from "../../packages/rootledger/src/compare/engine-errors.js";
+import { engineErrors, type SoilGroup } from "../../packages/rootledger/src/compare/engine-errors.js";
 import { bothEnginesCases, days, keptMeasures, runBucket } from "./both-engines-case.js";
-import { changeErrors, type Group, kept } from "./both-engines-errors.js";
+import { changeErrors, groupOf, kept } from "./both-engines-errors.js";
 
 const measured = changeErrors();
 
@@ -15,10 +15,10 @@ describe("both engines on the default class curves", () => {
   });
 
   // The table feeds the verdicts' floors: it must cover what was measured and may not be padded.
-  it.each(Object.keys(engineErrors) as Group[])("states the engine's errors in changes on %s soils", (group) => {
+  it.each(Object.keys(engineErrors) as SoilGroup[])("states the engine's errors in changes on %s soils", (group) => {
     for (const kind of ["interval", "pulses"] as const) {
       for (const [key, stated] of Object.entries(engineErrors[group][kind])) {
-        const error = measured[group][kind][key as keyof (typeof measured)[Group]["interval"]];
+        const error = measured[group][kind][key as keyof (typeof measured)[SoilGroup]["interval"]];
         expect(error, `${group} ${kind} ${key}`).toBeLessThanOrEqual(stated);
         expect(stated, `${group} ${kind} ${key} is padded`).toBeLessThanOrEqual(Math.max(0.001, 1.1 * error + 0.001));
       }
@@ -40,7 +40,7 @@ describe("both engines on the default class curves", () => {
           continue;
         const a = runsOf(from.id, theirs);
         const b = runsOf(to.id, theirs);
-        const group = groupName(from.soil.horizons);
+        const group = groupOf(from.soil.horizons);
         const kind = from.programme === "weekly" || to.programme === "weekly" ? "interval" : "pulses";
         for (const [id, [key, over]] of Object.entries(stated)) {
           const change = b.theirs[id] - a.theirs[id];
@@ -61,12 +61,4 @@ function runsOf(id: string, theirs: ReadonlyMap<string, Readonly<Record<string, 
   const other = theirs.get(id);
   if (!own || !other) throw new Error(`no run of ${id}`);
   return { ours: own, theirs: other };
-}
-
-function groupName(horizons: readonly { readonly texture: string; readonly structure: string }[]): Group {
-  const [top] = horizons;
-  if (horizons.some((h) => h.texture !== top.texture)) return "layered";
-  if (["sand", "loamy sand", "sandy loam"].includes(top.texture)) return "coarse";
-  if (["loam", "silt loam", "silt", "sandy clay loam"].includes(top.texture)) return "medium";
-  return top.structure === "tight" ? "tight" : "fine";
 }

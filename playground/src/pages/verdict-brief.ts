@@ -1,6 +1,7 @@
 import { css, html, LitElement, nothing, type TemplateResult } from "lit";
 import type { ComparisonResult } from "rootledger/compare";
 import { words } from "../text/words.js";
+import { neighboursOf } from "./neighbours.js";
 
 const measures = ["thirsty", "airless", "transpiration", "below-roots"];
 
@@ -25,8 +26,7 @@ export class VerdictBrief extends LitElement {
   override render(): TemplateResult | typeof nothing {
     const { result } = this;
     if (!result) return nothing;
-    const names = [...new Set(result.arms.map((arm) => arm.programme))];
-    const neighbours = result.changes.filter((c) => names.indexOf(c.to) === names.indexOf(c.from) + 1);
+    const { names, neighbours } = neighboursOf(result);
     const letter = (name: string): string => this.letters[names.indexOf(name)] ?? name;
     return html`${neighbours.map(({ from, to, questions }) => {
       const of = result.differences.filter(

@@ -1,6 +1,7 @@
 import { css, html, LitElement, nothing, type TemplateResult } from "lit";
 import type { ComparisonResult, Difference } from "rootledger/compare";
 import { words } from "../text/words.js";
+import { neighboursOf } from "./neighbours.js";
 
 /** Measures told one by one; the order is that of the picture: roots first, then water. */
 const told = ["thirsty", "airless", "transpiration", "below-roots", "evaporation"];
@@ -31,8 +32,7 @@ export class VerdictList extends LitElement {
   override render(): TemplateResult | typeof nothing {
     const { result } = this;
     if (!result) return nothing;
-    const names = [...new Set(result.arms.map((arm) => arm.programme))];
-    const neighbours = result.changes.filter((c) => names.indexOf(c.to) === names.indexOf(c.from) + 1);
+    const { names, neighbours } = neighboursOf(result);
     const far = result.changes.filter((c) => !neighbours.includes(c));
     return html`
       ${neighbours.map((change) => this.#pair(change, names))}

@@ -140,6 +140,15 @@ describe("laws of the season run", { timeout: 400_000 }, () => {
       }),
     });
     expect(result.status).toEqual({ kind: "failed", hour: 5, message: "no balance at 5 h" });
+    const settling = simulate(scenarioWith({ days: 8, start: { kind: "settled", tensionKPa: 10 } }), {
+      engine: () => ({
+        name: "richards",
+        advance: () => {
+          throw new RangeError("no balance");
+        },
+      }),
+    });
+    expect(settling.status).toEqual({ kind: "failed", hour: 0, message: "no balance" });
   });
 
   it("says that the slow engine leaves cracks out", () => {

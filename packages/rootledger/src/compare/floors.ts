@@ -1,23 +1,8 @@
-import type { TextureClass } from "../ground/texture.js";
+import { textureGroup } from "../ground/texture-group.js";
 import type { Soil } from "../scenario/scenario.js";
 import { measure, type Result } from "../water/result.js";
 import type { Question } from "./comparison.js";
 import { type ChangeKind, engineErrors, type SoilGroup } from "./engine-errors.js";
-
-const groupOfTexture: Readonly<Record<TextureClass, SoilGroup>> = {
-  sand: "coarse",
-  "loamy sand": "coarse",
-  "sandy loam": "coarse",
-  loam: "medium",
-  "silt loam": "medium",
-  silt: "medium",
-  "sandy clay loam": "medium",
-  "clay loam": "fine",
-  "silty clay loam": "fine",
-  "sandy clay": "fine",
-  "silty clay": "fine",
-  clay: "fine",
-};
 
 /** Smallest differences that matter, our choice, no source: 1 % of water, of demand and of time. */
 const mattersFraction = 0.01;
@@ -93,6 +78,6 @@ function soilGroup(soil: Soil): SoilGroup {
   const [top] = soil.horizons;
   if (!("texture" in top)) return "tight";
   if (soil.horizons.some((h) => !("texture" in h) || h.texture !== top.texture)) return "layered";
-  const group = groupOfTexture[top.texture];
+  const group = textureGroup(top.texture);
   return group === "fine" && top.structure === "tight" ? "tight" : group;
 }

@@ -84,6 +84,7 @@ export { structureFactors } from "./structure-factors.js";
 export { type SoilTable, tabulateSoil } from "./table.js";
 export { type Texture, type TextureClass, textureClasses, textureClassOf } from "./texture.js";
 export { textureCentre, usualOrganicMatterFraction } from "./texture-centre.js";
+export { type TextureGroup, textureGroup } from "./texture-group.js";
 export { withTrappedAir } from "./trapped-air.js";
 export { type NearSaturation, type VanGenuchten, vanGenuchtenCurve } from "./van-genuchten.js";
 export type { VanGenuchtenRetention } from "./van-genuchten-retention.js";

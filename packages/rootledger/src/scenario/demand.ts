@@ -1,6 +1,6 @@
 import { dayNumber } from "../numeric/day-number.js";
-import { halfSineShare } from "../numeric/half-sine.js";
 import { kcbByDay } from "../tree/kcb-by-day.js";
+import { sunShare } from "../weather/sun-share.js";
 import type { Prepared } from "./ground-of.js";
 import type { Scenario } from "./scenario.js";
 
@@ -73,7 +73,7 @@ export function rainRate(demand: Demand, day: number, fromH: number, toH: number
 
 /** Share of the day's demand between two clock hours: the sun's half sine from sunrise to sunset. */
 export const sunShareOf = (demand: Demand, day: number, fromH: number, toH: number): number =>
-  halfSineShare(fromH, toH, demand.sunriseH[day], demand.sunsetH[day]);
+  sunShare(fromH, toH, demand.sunriseH[day], demand.sunsetH[day]);
 
 /** Moments within the season at which forcing changes, besides valve events and whole hours. */
 export function forcingBreaks(demand: Demand): number[] {

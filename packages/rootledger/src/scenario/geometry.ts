@@ -1,5 +1,7 @@
+import { type TextureGroup, textureGroup } from "../ground/texture-group.js";
 import { lineLayout } from "../lines/layout.js";
 import { circleStripShare } from "../numeric/circle-strip.js";
+import { canopyCover } from "../tree/canopy-cover.js";
 import { rootLaneShare } from "../tree/root-lane-share.js";
 import { cmPerM } from "../units.js";
 import type { EmitterLines } from "../water/cascade.js";
@@ -24,8 +26,6 @@ export interface Cells {
  * the half-width that a daily run wets. Our choice, no source.
  */
 const joinedM = { coarse: 0.5, medium: 0.75, fine: 1 } as const;
-const coarse = ["sand", "loamy sand", "sandy loam"];
-const medium = ["loam", "silt loam", "silt", "sandy clay loam"];
 /** Rings may take up at most this share of the tree's ground. */
 const mostRingShare = 0.9;
 
@@ -61,10 +61,10 @@ export function cellsOf(
     : ringCells(block, layerEdgesCm, lanes, reason, openEmitters, apartM);
 }
 
-function group(soil: Soil): keyof typeof joinedM {
+/** The group of the top horizon; a soil with a curve of its own is held to the shortest distance. */
+function group(soil: Soil): TextureGroup {
   const [top] = soil.horizons;
-  if (!("texture" in top)) return "coarse";
-  return coarse.includes(top.texture) ? "coarse" : medium.includes(top.texture) ? "medium" : "fine";
+  return "texture" in top ? textureGroup(top.texture) : "coarse";
 }
 
 function stripCells(
@@ -116,15 +116,14 @@ function ringCells(
   const wallAtCm = halfApartCm < widestCm ? halfApartCm : widestCm;
   const edges = laneEdges([0], wallAtCm, lanes - 1);
   const grid = ringGrid({ layerEdgesCm, laneEdgesCm: [...edges, fullCm], emittersPerTree: openEmitters, wallAtCm });
-  const radiusCm = (block.tree.canopyDiameterM * cmPerM) / 2;
-  const covered = Math.min(1, (Math.PI * radiusCm * radiusCm) / groundCm2);
+  const cut = halfApartCm > widestCm ? `; rings cut to ${mostRingShare * 100} % of the tree's ground` : "";
   return {
     grid,
-    reason,
+    reason: `${reason}${cut}`,
     lines: { edge: Int32Array.of(0), share: Float64Array.of(1) },
     lineAtCm: [0],
     rootByLane: rootsByRing(grid, rootedAreaCm2(block, groundCm2)),
-    exposedByLane: new Float64Array(grid.lanes).fill(1 - covered),
+    exposedByLane: new Float64Array(grid.lanes).fill(1 - canopyCover(block.tree.canopyDiameterM, block)),
     openEmitters,
   };
 }

@@ -53,7 +53,10 @@ export function groundOf(scenario: Scenario, choice: GridChoice = {}): Prepared 
   const { block, soil, programme } = scenario;
   const { tree, lines } = block;
   const bottomCm = soil.horizons[soil.horizons.length - 1].toCm;
-  const depthCm = tree.roots.depthCm < bottomCm ? tree.roots.depthCm : bottomCm;
+  const { depthCm } = tree.roots;
+  if (!(depthCm > 0 && depthCm <= bottomCm)) {
+    throw new RangeError(`groundOf requires roots within the profile, 0 to ${bottomCm} cm: got ${depthCm} cm`);
+  }
   const layers = layerEdges([depthCm, ...soil.horizons.map((h) => h.toCm)]);
   const cells = cellsOf(scenario, layers, choice.lanes ?? 8, choice.geometry);
   const { grid } = cells;

@@ -2,13 +2,15 @@ import type { WaterEngine } from "../water/engine.js";
 import type { Demand } from "./demand.js";
 import type { Prepared } from "./ground-of.js";
 import type { Scenario } from "./scenario.js";
-import { advanceHour, storageCm3, type TreeRun } from "./tree-run.js";
+import { carryHour, storageCm3, type TreeRun } from "./tree-run.js";
 
 /** How the start of the season was reached. `changeFraction` is the last cycle's largest storage change over its applied water. */
 export interface Settling {
   readonly kind: "same-state" | "settled";
   readonly cycles: number;
   readonly changeFraction: number;
+  /** Why the engine could not go on while settling, if it could not. */
+  readonly failure?: string;
 }
 
 const enoughChangeFraction = 0.01;
@@ -36,14 +38,17 @@ export function settle(
   const cycleDays = Math.min(cycleLength(scenario), scenario.season.days);
   let changeFraction = Number.POSITIVE_INFINITY;
   let cycles = 0;
-  while (cycles < mostCycles && changeFraction >= enoughChangeFraction) {
+  let failure: string | undefined;
+  while (cycles < mostCycles && changeFraction >= enoughChangeFraction && failure === undefined) {
     changeFraction = 0;
     for (const tree of trees) {
       const before = storageCm3(tree.state.theta, prepared.grid);
       let appliedCm3 = 0;
       let place = 0;
       for (let hour = 0; hour < cycleDays * 24; hour++) {
-        place = advanceHour(tree, engine, prepared, demand, timeline, valveH, hour, place);
+        const next = carryHour(tree, engine, prepared, demand, timeline, valveH, hour, place);
+        if (typeof next === "string") return { kind: "settled", cycles, changeFraction, failure: next };
+        place = next;
         appliedCm3 += tree.fluxes.emitterCm3;
       }
       const change = Math.abs(storageCm3(tree.state.theta, prepared.grid) - before);
@@ -51,10 +56,10 @@ export function settle(
       if (!(fraction <= changeFraction)) changeFraction = fraction;
     }
     cycles++;
-    if (!Number.isFinite(changeFraction)) break;
+    if (!Number.isFinite(changeFraction)) failure = "a state is not a finite number while settling";
   }
   for (const tree of trees) tree.state.timeH = 0;
-  return { kind: "settled", cycles, changeFraction };
+  return { kind: "settled", cycles, changeFraction, ...(failure === undefined ? {} : { failure }) };
 }
 
 /** Days of one cycle. @example cycleLength(scenario) // 7 for a daily or weekly calendar */

@@ -15,7 +15,7 @@ import { dayColumns, hourColumns, type Recorder, recorder } from "./recorder.js"
 import { resultOf } from "./result-of.js";
 import type { Scenario } from "./scenario.js";
 import { type Settling, settle } from "./settle.js";
-import { advanceHour, storageCm3, type TreeRun, timelineOf, treeRun } from "./tree-run.js";
+import { carryHour, storageCm3, type TreeRun, timelineOf, treeRun } from "./tree-run.js";
 
 /** Everything a run carries from hour to hour. */
 export interface Progress {
@@ -123,23 +123,22 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
     meanTree: treeNames.indexOf("mean"),
     hour: 0,
     place: 0,
-    status: { kind: "finished" },
+    status:
+      settling.failure === undefined ? { kind: "finished" } : { kind: "failed", hour: 0, message: settling.failure },
   };
-  let running = true;
+  let running = settling.failure === undefined;
 
   function step(): void {
     if (!running) throw new Error(`step requires a running simulation: it ended at hour ${now.hour}`);
     let next = now.place;
     for (let t = 0; t < trees.length; t++) {
-      try {
-        next = advanceHour(trees[t], engine, prepared, demand, timeline, valveH, now.hour, now.place);
-      } catch (error) {
-        // An engine that finds no balance says so by a RangeError; that is how a run ends, not a mistake of the caller.
-        if (!(error instanceof RangeError)) throw error;
+      const carried = carryHour(trees[t], engine, prepared, demand, timeline, valveH, now.hour, now.place);
+      if (typeof carried === "string") {
         running = false;
-        now.status = { kind: "failed", hour: now.hour, message: error.message };
+        now.status = { kind: "failed", hour: now.hour, message: carried };
         return;
       }
+      next = carried;
       if (!bookHour(now, t)) {
         running = false;
         now.status = {

@@ -47,7 +47,7 @@ export function timelineOf(valveH: Float64Array, breaks: readonly number[], endH
  * Carries one tree over one hour of the season. Forcing is constant between moments of the timeline and is the exact
  * mean of sun and rain over that stretch. Returns the place in the timeline where the next hour begins.
  */
-export function advanceHour(
+function advanceHour(
   tree: TreeRun,
   engine: WaterEngine,
   prepared: Prepared,
@@ -85,6 +85,19 @@ export function advanceHour(
     at++;
   }
   return at;
+}
+
+/**
+ * `advanceHour`, or why the engine could not go on: an engine that finds no balance says so by a RangeError, and that is how
+ * a run ends, not a mistake of the caller.
+ */
+export function carryHour(...hour: Parameters<typeof advanceHour>): number | string {
+  try {
+    return advanceHour(...hour);
+  } catch (error) {
+    if (error instanceof RangeError) return error.message;
+    throw error;
+  }
 }
 
 /** How many events lie at or before a moment; odd means the valve is open. */
