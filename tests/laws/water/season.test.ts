@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { column, createSimulation, measure, simulate } from "rootledger";
 import { textureClasses } from "rootledger/ground";
+import { engineOf } from "rootledger/scenario";
 import { describe, expect, it } from "vitest";
 import { calendar, scenarioWith, type Variation } from "../../support/scenario.js";
 
@@ -117,14 +118,16 @@ describe("laws of the season run", { timeout: 400_000 }, () => {
 
   it("is bit-equal after a restart with the slow engine too", () => {
     const scenario = { ...scenarioWith({ days: 2, texture: "clay loam" }), engine: "richards" as const };
-    const whole = simulate(scenario);
-    const first = createSimulation(scenario);
+    const options = { engine: engineOf(scenario) };
+    const whole = simulate(scenario, options);
+    const first = createSimulation(scenario, options);
     for (let hour = 0; hour < 20; hour++) first.step();
     const snapshot = JSON.parse(JSON.stringify(first.snapshot()));
-    const second = createSimulation(scenario);
+    const second = createSimulation(scenario, options);
     second.restore(snapshot);
     while (second.status().kind === "running") second.step();
     expect(second.result().ledger).toEqual(whole.ledger);
+    expect(() => simulate(scenario)).toThrow(/requires options.engine/);
     expect(whole.engine).toBe("richards");
     expect(Math.abs(whole.ledger.residualFraction[0])).toBeLessThan(1e-6);
   });
@@ -155,7 +158,8 @@ describe("laws of the season run", { timeout: 400_000 }, () => {
     const scenario = scenarioWith({ days: 1 });
     const cracked = { ...scenario, soil: { ...scenario.soil, cracks: { fraction: 0.3, toDepthCm: 50 } } };
     expect(simulate(cracked).notes.join()).not.toMatch(/cracks/);
-    expect(simulate({ ...cracked, engine: "richards" }).notes.join()).toMatch(/cracks are left out/);
+    const slow = { ...cracked, engine: "richards" } as const;
+    expect(simulate(slow, { engine: engineOf(slow) }).notes.join()).toMatch(/cracks are left out/);
   });
 
   it("gives one answer for lines named from either side of the row", () => {

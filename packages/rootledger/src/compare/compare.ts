@@ -1,5 +1,6 @@
 import { lineLayout } from "../lines/layout.js";
 import type { Programme } from "../programme/programme.js";
+import { engineOf } from "../scenario/engine-of.js";
 import type { SimulateOptions } from "../scenario/options.js";
 import { simulate } from "../scenario/run.js";
 import type { Scenario, Soil } from "../scenario/scenario.js";
@@ -42,7 +43,11 @@ export function compare(comparison: Comparison, options: CompareOptions = {}): C
   const arms: Arm[] = [];
   for (const soil of soils) {
     for (const programme of programmes) {
-      const result = simulate(scenarioOf(comparison, soil, programme), { ...options, trees });
+      const result = simulate(scenarioOf(comparison, soil, programme), {
+        engine: engineOf(comparison),
+        ...options,
+        trees,
+      });
       arms.push({ soil: soil.name, programme: programme.name, result });
       options.onArm?.(arms.length, all);
     }

@@ -1,4 +1,5 @@
 export { type Default, defaults } from "./defaults.js";
+export { engineOf } from "./engine-of.js";
 export type { Fault, FaultCode } from "./faults.js";
 export { comparisonJsonSchema, scenarioJsonSchema } from "./json-schema.js";
 export { needDefaults } from "./need-defaults.js";

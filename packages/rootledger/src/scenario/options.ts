@@ -7,7 +7,10 @@ export type EngineMaker = (setup: WaterSetup) => WaterEngine;
 
 /** How a scenario is run; nothing here changes what is simulated. */
 export interface SimulateOptions {
-  /** Default `bucketEngine`. `refinedRichardsEngine` is the referee: finer cells, implicit steps, much slower. */
+  /**
+   * Default `bucketEngine`, for a scenario that names it. `engineOf(scenario)` gives the one that a scenario names:
+   * `refinedRichardsEngine` is the referee, with finer cells and implicit steps, much slower.
+   */
   readonly engine?: EngineMaker;
   /** Default: the mean tree alone. */
   readonly trees?: readonly TreeName[];

@@ -6,7 +6,7 @@ import { createSimulation } from "./simulation.js";
 /**
  * Runs a whole season. A run that fails on the way returns what it has, with the reason in `status`.
  *
- * @throws RangeError if the scenario does not fit together.
+ * @throws RangeError if the scenario does not fit together, or asks for Richards' equation and no engine is given.
  * @example simulate(scenario).ledger.residualFraction[0] // below 1e-9
  */
 export function simulate(scenario: Scenario, options: SimulateOptions = {}): Result {

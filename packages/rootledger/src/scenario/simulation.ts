@@ -4,13 +4,12 @@ import { bucketEngine } from "../water/bucket.js";
 import type { WaterEngine } from "../water/engine.js";
 import { thetaAtHead } from "../water/ground.js";
 import type { Result, RunStatus, TreeName } from "../water/result.js";
-import { refinedRichardsEngine } from "../water/richards-refined.js";
 import { type PlainState, plainState, restoreState, stateFromPlain } from "../water/state.js";
 import { twoLimits } from "../water/stress.js";
 import { type Demand, demandOf, forcingBreaks } from "./demand.js";
 import { groundOf, type Prepared } from "./ground-of.js";
 import { bookHour, ledgerSize } from "./hour-ledger.js";
-import type { SimulateOptions } from "./options.js";
+import type { EngineMaker, SimulateOptions } from "./options.js";
 import { dayColumns, hourColumns, type Recorder, recorder } from "./recorder.js";
 import { resultOf } from "./result-of.js";
 import type { Scenario } from "./scenario.js";
@@ -74,7 +73,8 @@ export interface Simulation {
 /**
  * A season that is carried hour by hour. `simulate` is the loop over `step`.
  *
- * @throws RangeError if the scenario does not fit together (`parseScenario` reports such faults with their path).
+ * @throws RangeError if the scenario does not fit together (`parseScenario` reports such faults with their path), or asks
+ * for Richards' equation and no engine is given.
  * @example const run = createSimulation(scenario); while (run.status().kind === "running") run.step();
  */
 export function createSimulation(scenario: Scenario, options: SimulateOptions = {}): Simulation {
@@ -84,7 +84,7 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
   const endH = scenario.season.days * 24;
   const timeline = timelineOf(valveH, forcingBreaks(demand), endH);
   const { ground, lines, roots, limits, bottom, cracks } = prepared;
-  const makeEngine = options.engine ?? (scenario.engine === "richards" ? refinedRichardsEngine : bucketEngine);
+  const makeEngine = options.engine ?? bucketUnlessAsked(scenario);
   const engine: WaterEngine = makeEngine({
     ground,
     lines,
@@ -197,6 +197,13 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
     restore,
     result: () => resultOf(now, running),
   };
+}
+
+function bucketUnlessAsked(scenario: Scenario): EngineMaker {
+  if (scenario.engine !== "richards") return bucketEngine;
+  throw new RangeError(
+    'simulate requires options.engine for a scenario with engine "richards": pass engineOf(scenario) of rootledger/scenario',
+  );
 }
 
 /** Flow of a tree's emitters over the mean. */
