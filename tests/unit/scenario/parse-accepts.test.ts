@@ -63,8 +63,40 @@ describe("a parsed scenario", () => {
     file.block.lines.offsetsM = [0];
     const parsed = parseScenario(file, demoFiles);
     if (!parsed.ok) throw new Error(JSON.stringify(parsed.faults));
-    expect(parsed.scenario.soil.horizons).toEqual([{ toCm: 80, structure: "ordinary", vanGenuchten }]);
+    expect(parsed.scenario.soil.horizons).toEqual([{ toCm: 80, vanGenuchten }]);
     expect(parsed.scenario.block.tree.roots.lateral).toEqual({ kind: "disc", radiusCm: 120 });
+  });
+
+  it.each([
+    [{ texture: "loam", curveSet: "cosby-1984", structure: "crumbly", stonesFraction: 0.2 }],
+    [{ texture: "loam", limits: { fieldCapacity: 0.28, fieldCapacityTensionKPa: 10, wiltingPoint: 0.12 } }],
+    [{ particles: { sandFraction: 0.4, clayFraction: 0.2, organicMatterFraction: 0.025, densityFactor: 1.1 } }],
+    [{ brooksCorey: { thetaResidual: 0.04, thetaSaturated: 0.45, airEntryCm: 14.7, lambda: 0.38, kSatCmPerH: 2.6 } }],
+    [
+      {
+        points: [
+          { tensionKPa: 0, theta: 0.45, conductivityCmPerH: 2 },
+          { tensionKPa: 10, theta: 0.3, conductivityCmPerH: 0.02 },
+          { tensionKPa: 1500, theta: 0.12, conductivityCmPerH: 1e-7 },
+        ],
+      },
+    ],
+    [
+      {
+        vanGenuchten: { thetaResidual: 0.1, thetaSaturated: 0.4, alphaPerCm: 0.02, n: 1.3, kSatCmPerH: 1 },
+        nearSaturation: "minimum-capillary-height",
+      },
+    ],
+  ])("runs on %o", (material) => {
+    const file = demoJson("scenario");
+    file.season.days = 2;
+    file.start = { kind: "same-state" };
+    file.soil.horizons = [{ toCm: 100, ...material }];
+    const parsed = parseScenario(file, demoFiles);
+    if (!parsed.ok) throw new Error(JSON.stringify(parsed.faults));
+    const result = simulate(parsed.scenario);
+    expect(result.status.kind).toBe("finished");
+    expect(Math.abs(result.ledger.residualFraction[0]!)).toBeLessThan(1e-9);
   });
 
   it("leaves the input as it was", () => {

@@ -231,7 +231,7 @@ const scenarioCases: readonly [
     "exactly-one-of",
     "soil.horizons[0]",
     "an object",
-    /exactly one of texture, vanGenuchten/,
+    /exactly one of texture, particles, vanGenuchten, brooksCorey, points/,
   ],
   [
     "roots below the profile",
@@ -301,10 +301,77 @@ const scenarioCases: readonly [
         vanGenuchten: { thetaResidual: 0.1, thetaSaturated: 0.4, alphaPerCm: 0.02, n: 1.4, kSatCmPerH: 1 },
       };
     },
-    "structure-with-own-curve",
+    "only-beside",
     "soil.horizons[0].structure",
     '"tight"',
     /left out/,
+  ],
+  [
+    "a curve set beside particles",
+    (f) => {
+      f.soil.horizons[0] = {
+        toCm: 100,
+        curveSet: "cosby-1984",
+        particles: { sandFraction: 0.4, clayFraction: 0.2, organicMatterFraction: 0.025 },
+      };
+    },
+    "only-beside",
+    "soil.horizons[0].curveSet",
+    '"cosby-1984"',
+    /goes with texture only/,
+  ],
+  [
+    "a set without the class",
+    (f) => {
+      f.soil.horizons[0] = { toCm: 100, texture: "silt", curveSet: "clapp-hornberger-1978" };
+    },
+    "no-such-curve",
+    "soil.horizons[0].curveSet",
+    '"clapp-hornberger-1978"',
+    /requires a set with silt/,
+  ],
+  [
+    "more sand and clay than there is soil",
+    (f) => {
+      f.soil.horizons[0] = {
+        toCm: 100,
+        particles: { sandFraction: 0.7, clayFraction: 0.5, organicMatterFraction: 0.02 },
+      };
+    },
+    "no-such-curve",
+    "soil.horizons[0].particles",
+    "an object",
+    /up to 1: got 1.2/,
+  ],
+  [
+    "a wilting point above field capacity",
+    (f) => {
+      f.soil.horizons[0] = {
+        toCm: 100,
+        texture: "loam",
+        limits: { fieldCapacity: 0.2, fieldCapacityTensionKPa: 10, wiltingPoint: 0.25 },
+      };
+    },
+    "no-such-curve",
+    "soil.horizons[0].limits",
+    "an object",
+    /wiltingPoint < fieldCapacity/,
+  ],
+  [
+    "a table that begins dry",
+    (f) => {
+      f.soil.horizons[0] = {
+        toCm: 100,
+        points: [
+          { tensionKPa: 1, theta: 0.4, conductivityCmPerH: 1 },
+          { tensionKPa: 10, theta: 0.3, conductivityCmPerH: 0.1 },
+        ],
+      };
+    },
+    "no-such-curve",
+    "soil.horizons[0].points",
+    "a list of 2",
+    /headCm 0 in the first point/,
   ],
   [
     "pull limit wetter than air-return",

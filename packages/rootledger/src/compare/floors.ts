@@ -73,10 +73,10 @@ export function floorOf(id: string, result: Result, soil: Soil, questions: reado
   }
 }
 
-/** The group of a soil's horizons; one with a curve of its own counts as tight, the group with the widest errors. */
+/** The group of a soil's horizons; one with a curve that the cases lack counts as tight, the group with the widest errors. */
 function soilGroup(soil: Soil): SoilGroup {
   const [top] = soil.horizons;
-  if (!("texture" in top)) return "tight";
+  if (!("texture" in top) || (top.curveSet ?? "default") !== "default" || top.limits !== undefined) return "tight";
   if (soil.horizons.some((h) => !("texture" in h) || h.texture !== top.texture)) return "layered";
   const group = textureGroup(top.texture);
   return group === "fine" && top.structure === "tight" ? "tight" : group;

@@ -1,2 +1,3 @@
 export { type CompareOptions, compare, gather, scenarioOf } from "./compare.js";
 export type { Arm, Badge, Comparison, ComparisonResult, Difference, Question } from "./comparison.js";
+export { type Floor, floorOf } from "./floors.js";

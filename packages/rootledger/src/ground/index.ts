@@ -63,6 +63,7 @@ export {
   greenAmptUnderRain,
   type RainInfiltrated,
 } from "./green-ampt-rain.js";
+export { curveOfMaterial, type Material } from "./material.js";
 export { type MeasuredPoint, measuredCurve } from "./measured-curve.js";
 export { curveFromLimits, type MeasuredLimits, wiltingTensionKPa } from "./measured-limits.js";
 export { gravityShareOfKSat, gravityTimeH, type PhilipSoil, philipInfiltration } from "./philip-infiltration.js";

@@ -35,7 +35,8 @@ const rules = {
   "residual-not-below-saturated": "must be below thetaSaturated, $saturated",
   "profile-above-roots": "must reach as deep as the roots, $depth cm",
   "too-near-roots": "must equal the rooted depth, $depth cm, or differ by at least $thickness cm",
-  "structure-with-own-curve": "must be left out beside vanGenuchten: it scales texture classes only",
+  "only-beside": "must be left out beside $given: it goes with $others only",
+  "no-such-curve": "gives no soil curve: $reason",
   "not-mirrored":
     "must have a mirror image at $mirror m: only half the row is computed, so both sides of the trees must be alike",
   "line-beyond-half-row": "must lie within half the row spacing, $half m, by at least $apart m",

@@ -1,8 +1,7 @@
 import type { SoilCurve } from "../ground/curve.js";
-import { defaultSoilCurve } from "../ground/default-curve.js";
+import { curveOfMaterial } from "../ground/material.js";
 import { tabulateSoil } from "../ground/table.js";
 import { withTrappedAir } from "../ground/trapped-air.js";
-import { vanGenuchtenCurve } from "../ground/van-genuchten.js";
 import { rootDepthShare } from "../tree/root-depth-share.js";
 import { cmPerM, headFromTension, mmPerCm } from "../units.js";
 import type { BottomEdge } from "../water/bottom.js";
@@ -99,10 +98,7 @@ function bottomOf({ bottom }: Soil): BottomEdge {
 }
 
 function curveOf(horizon: Horizon, soil: Soil): SoilCurve {
-  const curve =
-    "texture" in horizon
-      ? defaultSoilCurve(horizon.texture, horizon.structure)
-      : vanGenuchtenCurve(`own curve to ${horizon.toCm} cm`, horizon.vanGenuchten, "given in the scenario");
+  const curve = curveOfMaterial(horizon, `own curve to ${horizon.toCm} cm`);
   return soil.trappedAirFraction === undefined ? curve : withTrappedAir(curve, soil.trappedAirFraction);
 }
 

@@ -1,18 +1,17 @@
-import { type TextureClass, textureClasses } from "../ground/texture.js";
 import type { DefaultUsed } from "../water/result.js";
 import { defaults } from "./defaults.js";
 import { type Fault, fault } from "./faults.js";
-import { nearestWord } from "./nearest-word.js";
 import { pick } from "./parse-default.js";
+import { filledMaterial, materialFaults } from "./parse-material.js";
 import type { Horizon, Soil } from "./scenario.js";
-import type { HorizonFile, SoilFile } from "./schema-soil.js";
+import type { SoilFile } from "./schema-soil.js";
 
 /** Thinner layers than this would only slow the run down, cm. Our choice. */
 const thinnestCm = 1;
 
 /** What the shape of a soil cannot say. `rootDepthCm` is left out where the file's own is not readable. */
 export function soilFaults(soil: SoilFile, path: string, rootDepthCm: number | undefined): Fault[] {
-  const found = soil.horizons.flatMap((horizon, i) => horizonFaults(horizon, `${path}.horizons[${i}]`));
+  const found = soil.horizons.flatMap((horizon, i) => materialFaults(horizon, `${path}.horizons[${i}]`));
   let aboveCm = 0;
   soil.horizons.forEach(({ toCm }, i) => {
     if (toCm < aboveCm + thinnestCm) {
@@ -41,45 +40,14 @@ function rootFaults(soil: SoilFile, path: string, rootDepthCm: number): Fault[] 
   ];
 }
 
-function horizonFaults(horizon: HorizonFile, path: string): Fault[] {
-  const { texture, vanGenuchten, structure } = horizon;
-  if ((texture === undefined) === (vanGenuchten === undefined)) {
-    return [fault("exactly-one-of", path, horizon, { options: "texture, vanGenuchten" })];
-  }
-  const found: Fault[] = [];
-  if (texture !== undefined && textureClass(texture) === undefined) {
-    const nearest = nearestWord(texture, textureClasses);
-    const known = textureClasses.join(", ");
-    found.push(
-      nearest === undefined
-        ? fault("not-one-of", `${path}.texture`, texture, { options: known })
-        : fault("unknown-texture", `${path}.texture`, texture, { nearest, known }),
-    );
-  }
-  if (vanGenuchten !== undefined) {
-    const { thetaResidual, thetaSaturated } = vanGenuchten;
-    if (thetaResidual >= thetaSaturated) {
-      const terms = { other: "thetaSaturated", limit: thetaSaturated };
-      found.push(fault("not-below", `${path}.vanGenuchten.thetaResidual`, thetaResidual, terms));
-    }
-    if (structure !== undefined) found.push(fault("structure-with-own-curve", `${path}.structure`, structure));
-  }
-  return found;
-}
-
 /** A checked soil with its defaults filled in. @throws Error if a horizon has neither a known texture nor a curve of its own. */
 export function filledSoil(soil: SoilFile, path: string, used: DefaultUsed[]): Soil {
-  const horizons = soil.horizons.map((horizon, i): Horizon => {
-    const { toCm, vanGenuchten } = horizon;
-    if (vanGenuchten !== undefined) return { toCm, structure: defaults.structure.value, vanGenuchten };
-    const texture = textureClass(horizon.texture);
-    if (texture === undefined) throw new Error(`filledSoil requires checked horizons: got texture ${horizon.texture}`);
-    return {
-      toCm,
-      structure: pick(used, `${path}.horizons[${i}].structure`, horizon.structure, defaults.structure),
-      texture,
-    };
-  });
+  const horizons = soil.horizons.map(
+    (horizon, i): Horizon => ({
+      toCm: horizon.toCm,
+      ...filledMaterial(horizon, `${path}.horizons[${i}]`, used),
+    }),
+  );
   return {
     name: soil.name,
     horizons,
@@ -88,6 +56,3 @@ export function filledSoil(soil: SoilFile, path: string, used: DefaultUsed[]): S
     ...(soil.trappedAirFraction === undefined ? {} : { trappedAirFraction: soil.trappedAirFraction }),
   };
 }
-
-const textureClass = (text: string | undefined): TextureClass | undefined =>
-  textureClasses.find((known) => known === text);

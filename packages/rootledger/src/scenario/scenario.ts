@@ -1,5 +1,4 @@
-import type { Structure } from "../ground/structure.js";
-import type { TextureClass } from "../ground/texture.js";
+import type { Material } from "../ground/material.js";
 import type { Programme } from "../programme/programme.js";
 
 export type { Structure as StructureWord } from "../ground/structure.js";
@@ -76,18 +75,8 @@ export interface Lines {
   readonly lowQuarterUniformityFraction: number;
 }
 
-export type Horizon = { readonly toCm: number; readonly structure: Structure } & (
-  | { readonly texture: TextureClass }
-  | {
-      readonly vanGenuchten: {
-        readonly thetaResidual: number;
-        readonly thetaSaturated: number;
-        readonly alphaPerCm: number;
-        readonly n: number;
-        readonly kSatCmPerH: number;
-      };
-    }
-);
+/** A horizon: how deep it reaches and what it is made of. */
+export type Horizon = { readonly toCm: number } & Material;
 
 export interface Soil {
   readonly name: string;

@@ -1,22 +1,9 @@
 import { z } from "zod";
-import type { Structure } from "../ground/structure.js";
-import { textureClasses } from "../ground/texture.js";
-import { defaults } from "./defaults.js";
-import { between, named, openFraction, orDefault, positive } from "./schema-fields.js";
+import { between, named, positive } from "./schema-fields.js";
+import { type MaterialFile, materialFields, materialWords } from "./schema-material.js";
 
-export interface VanGenuchtenFile {
-  thetaResidual: number;
-  thetaSaturated: number;
-  alphaPerCm: number;
-  n: number;
-  kSatCmPerH: number;
-}
-
-export interface HorizonFile {
+export interface HorizonFile extends MaterialFile {
   toCm: number;
-  texture?: string | undefined;
-  vanGenuchten?: VanGenuchtenFile | undefined;
-  structure?: Structure | undefined;
 }
 
 export type BottomFile =
@@ -41,32 +28,12 @@ const bottomSchema = z.discriminatedUnion("kind", [
   }),
 ]);
 
-const vanGenuchtenSchema = z.strictObject({
-  thetaResidual: between(0, 0.5, "Water content at very high tension, m3/m3."),
-  thetaSaturated: openFraction("Water content at saturation, m3/m3."),
-  alphaPerCm: positive(1, "alpha of van Genuchten (1980), 1/cm."),
-  n: z.number().gt(1).max(15).describe("n of van Genuchten (1980)."),
-  kSatCmPerH: positive(500, "Conductivity at saturation, cm/h."),
-});
-
-/** Exactly one of the two ways to say what a horizon is made of; `parseScenario` reports it, the JSON Schema shows it. */
-const oneMaterial = [{ required: ["texture"] }, { required: ["vanGenuchten"] }];
-
 const horizonSchema: z.ZodType<HorizonFile> = z
   .strictObject({
     toCm: positive(500, "Depth of the lower end of the horizon, cm."),
-    texture: z
-      .string()
-      .max(120)
-      .optional()
-      .describe(`Texture class: ${textureClasses.join(", ")}.`),
-    vanGenuchten: vanGenuchtenSchema.optional().describe("Own curve instead of a texture class."),
-    structure: orDefault<Structure>(
-      z.enum(["tight", "ordinary", "crumbly"]).describe("Scales large pores and conductivity of a texture class."),
-      defaults.structure,
-    ),
+    ...materialFields,
   })
-  .meta({ oneOf: oneMaterial });
+  .meta({ oneOf: materialWords.map((word) => ({ required: [word] })) });
 
 export const soilSchema: z.ZodType<SoilFile> = z.strictObject({
   name: named("Name of the soil in tables."),

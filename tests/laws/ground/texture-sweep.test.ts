@@ -1,0 +1,91 @@
+import { measure, type Result, simulate } from "rootledger";
+import { floorOf } from "rootledger/compare";
+import { classCurve, classCurveSets, type TextureClass, textureClasses, textureClassOf } from "rootledger/ground";
+import { describe, expect, it } from "vitest";
+import { calendar, scenarioWith } from "../../support/scenario.js";
+
+const measures = [
+  "thirsty",
+  "airless",
+  "below-roots-share",
+  "evaporation",
+  "transpiration-ratio",
+  "window-low-point",
+] as const;
+
+const programmes = [calendar("weekly", 7, 1, 931), calendar("daily", 1, 1, 133), calendar("four pulses", 1, 4, 133)];
+
+/** Classes that share a border in the triangle, found by walking it in steps of one percent. */
+function neighbours(): ReadonlyMap<TextureClass, ReadonlySet<TextureClass>> {
+  const found = new Map(textureClasses.map((name) => [name, new Set<TextureClass>()]));
+  const at = (sand: number, clay: number): TextureClass =>
+    textureClassOf({ sandFraction: sand / 100, clayFraction: clay / 100 });
+  const join = (a: TextureClass, b: TextureClass): void => {
+    if (a === b) return;
+    found.get(a)?.add(b);
+    found.get(b)?.add(a);
+  };
+  for (let sand = 0; sand < 100; sand++) {
+    for (let clay = 0; sand + clay < 100; clay++) {
+      join(at(sand, clay), at(sand + 1, clay));
+      join(at(sand, clay), at(sand, clay + 1));
+    }
+  }
+  return found;
+}
+
+describe("a sweep of all textures", () => {
+  const touching = neighbours();
+  /** The triangle's corners, between no two others. */
+  const corners: readonly TextureClass[] = ["sand", "silt", "clay"];
+  /** Our choice, no source: a tenth of what the measure spans from the least to the most class. */
+  const spanShare = 0.1;
+
+  it.each(programmes)("$name: no class stands apart from its neighbours in the triangle", (programme) => {
+    const scenarios = new Map(
+      textureClasses.map((texture) => [texture, scenarioWith({ texture, days: 28, programme, et0Mm: 6.2 })]),
+    );
+    const results = new Map(
+      [...scenarios].map(([texture, scenario]): [TextureClass, Result] => [texture, simulate(scenario)]),
+    );
+    for (const id of measures) {
+      const value = (texture: TextureClass): number => measure(results.get(texture)!, id).values[0]!;
+      const all = textureClasses.map(value);
+      const span = Math.max(...all) - Math.min(...all);
+      console.log(programme.name, id, textureClasses.map((t) => `${t} ${value(t).toPrecision(3)}`).join(", "));
+      for (const texture of textureClasses.filter((t) => !corners.includes(t))) {
+        const around = [...touching.get(texture)!].map(value);
+        // Nothing below the floor of a verdict is a difference.
+        const floor = floorOf(id, results.get(texture)!, scenarios.get(texture)!.soil, ["interval"], 0).size;
+        const beyond = Math.max(spanShare * span, floor);
+        expect(value(texture), `${id} in ${texture}`).toBeGreaterThan(Math.min(...around) - beyond);
+        expect(value(texture), `${id} in ${texture}`).toBeLessThan(Math.max(...around) + beyond);
+      }
+    }
+    const airless = (texture: TextureClass): number => measure(results.get(texture)!, "airless").values[0]!;
+    const heavier: readonly TextureClass[] = ["sand", "sandy loam", "loam", "clay loam", "clay"];
+    heavier.slice(1).forEach((texture, i) => {
+      expect(airless(texture), `airless in ${texture}`).toBeGreaterThan(airless(heavier[i]!));
+    });
+  });
+
+  it("every named set of class curves runs in a season; their spread is printed", () => {
+    for (const texture of ["sand", "loam", "clay loam"] as const) {
+      const answers = classCurveSets.map((curveSet) => {
+        expect(classCurve(curveSet, texture)?.source).toBeTruthy();
+        const horizons = [{ toCm: 100, texture, structure: "ordinary", curveSet }] as const;
+        const result = simulate(scenarioWith({ horizons, days: 14, programme: programmes[1]!, et0Mm: 6.2 }));
+        expect(result.status.kind, `${texture}, ${curveSet}`).toBe("finished");
+        expect(Math.abs(result.ledger.residualFraction[0]!)).toBeLessThan(1e-9);
+        return measures.map((id) => measure(result, id).values[0]!);
+      });
+      measures.forEach((id, m) => {
+        const values = answers.map((answer) => answer[m]!);
+        console.log(
+          `${texture}, ${id}: ${classCurveSets.map((s, i) => `${s} ${values[i]!.toPrecision(3)}`).join(", ")}`,
+        );
+      });
+      expect(new Set(answers.map(String)).size, "sets that answer alike").toBe(classCurveSets.length);
+    }
+  });
+});
