@@ -11,20 +11,26 @@ const said = { seen: "seen in print", memory: "from memory", derived: "derived, 
 
 // Files whose topics have no test of their own. Every check has its source and its tolerance in the data file; the same functions run
 // behind `rootledger truth`.
-describe.each(["crop.json", "generator.json", "need.json", "surface.json", "weather.json"])(
-  "data/published/%s",
-  (file) => {
-    test.each(
-      checksOf(file).map((check) => {
-        const wider = check.toleranceWiderThanPrint.join(", ");
-        const fitted = wider === "" ? "" : `; tolerance wider than print: ${wider}`;
-        return [`${check.id}: ${check.title} (${check.source}; ${said[check.verified]}${fitted})`, check] as const;
-      }),
-    )("%s", (_, check) => {
-      expect(judge(check).misses).toEqual([]);
-    });
-  },
-);
+describe.each([
+  "crop.json",
+  "generator.json",
+  "need.json",
+  "oxygen.json",
+  "salinity.json",
+  "solutes.json",
+  "surface.json",
+  "weather.json",
+])("data/published/%s", (file) => {
+  test.each(
+    checksOf(file).map((check) => {
+      const wider = check.toleranceWiderThanPrint.join(", ");
+      const fitted = wider === "" ? "" : `; tolerance wider than print: ${wider}`;
+      return [`${check.id}: ${check.title} (${check.source}; ${said[check.verified]}${fitted})`, check] as const;
+    }),
+  )("%s", (_, check) => {
+    expect(judge(check).misses).toEqual([]);
+  });
+});
 
 describe("the published checks as a whole", () => {
   test("every data file is read by the truth command, and no id is there twice", () => {

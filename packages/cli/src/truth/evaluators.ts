@@ -5,8 +5,11 @@ import type { Values } from "./figures.js";
 import { generator } from "./generator.js";
 import type { Given } from "./given.js";
 import { groundCover } from "./ground-cover.js";
+import { oxygen } from "./oxygen.js";
 import { referenceEt } from "./reference-et.js";
+import { salinity } from "./salinity.js";
 import { soil } from "./soil.js";
+import { solutes } from "./solutes.js";
 import { spillingCell } from "./spilling-cell.js";
 import { surface } from "./surface.js";
 import { waterNeeds } from "./water-need.js";
@@ -32,4 +35,7 @@ export const evaluators: Evaluators = {
   ...referenceEt,
   ...soil,
   ...wetting,
+  ...salinity,
+  ...oxygen,
+  ...solutes,
 };

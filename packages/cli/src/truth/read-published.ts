@@ -21,6 +21,9 @@ export const publishedFiles = [
   "soil.json",
   "infiltration.json",
   "wetting.json",
+  "salinity.json",
+  "oxygen.json",
+  "solutes.json",
 ] as const;
 
 /** Topics whose checks need more than a function call; the reason is printed beside them. */

@@ -8,6 +8,13 @@ export {
   type WettingSpread,
 } from "./estimate-wetting.js";
 export type { ExponentialSoil } from "./exponential-soil.js";
+export {
+  elementPerOxide,
+  fertigationMgPerL,
+  type InjectionTimes,
+  shortestFertigatedRunMinutes,
+  usualInjection,
+} from "./fertigation.js";
 export { type FlowEffect, flowEffect, hemisphereRadiusCm, type PondShare, pondShareLimits } from "./flow-effect.js";
 export { type LineLayout, lineLayout } from "./layout.js";
 export {

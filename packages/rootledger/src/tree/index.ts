@@ -45,6 +45,8 @@ export {
   wetBareSoilKc,
 } from "./kc-initial.js";
 export { kcbByDay } from "./kcb-by-day.js";
+export { concentrationFactor, quarterUptake, soilWaterEcByQuarter } from "./leaching-concentration.js";
+export { leachingRequirement, leachingRequirementFrequent } from "./leaching-requirement.js";
 export {
   type CoverRule,
   largestNetDepthMm,
@@ -63,10 +65,20 @@ export {
 } from "./mulch.js";
 export { type NeedArea, type NeedCover, type NeedTree, needArea } from "./need-area.js";
 export { needPeriods } from "./need-periods.js";
+export { osmoticHeadCm } from "./osmotic-head.js";
 export { type Practice, type PracticeRatio, practiceRatio, practiceRatios } from "./practice.js";
 export { rootDepthShare } from "./root-depth-share.js";
 export { rootDepthWithKcbM } from "./root-growth.js";
 export { type LateralRoots, rootLaneShare } from "./root-lane-share.js";
+export { faoSaltSource, faoSaltTable, maasHoffmanSource, maasHoffmanTable, type SaltRow } from "./salinity-table.js";
+export { eceAtFraction, type SaltTolerance, saltFactor, stressFromHarvest } from "./salinity-tolerance.js";
+export {
+  ecFromSaltMgPerL,
+  extractEc,
+  osmoticKPaPerDsPerM,
+  saltMgPerL,
+  saltMgPerLPerDsPerM,
+} from "./salinity-water.js";
 export {
   coverFromKcb,
   evaporationCoefficient,

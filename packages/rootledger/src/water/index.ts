@@ -41,6 +41,18 @@ export {
   litterMassKgPerM2,
   looseMulchStorageMm,
 } from "./litter-layer.js";
+export {
+  oxygenInAirCm2PerH,
+  oxygenInAirFraction,
+  oxygenInAirGPerM3,
+  oxygenInWaterCm2PerH,
+  oxygenSolubility,
+  q10Factor,
+} from "./oxygen-air.js";
+export { type DiffusivityLaw, gasDiffusivityRatio } from "./oxygen-diffusivity.js";
+export { type AirLimit, airLimits } from "./oxygen-limits.js";
+export { sumOfExcessWaterCmDay } from "./oxygen-sew.js";
+export { oxygenDepth, oxygenReach, type SteadyOxygen, steadyOxygenAt } from "./oxygen-steady.js";
 export { type RainCover, type RainSplit, rainReachingSoil } from "./rain-reaching-soil.js";
 export {
   type Column,
@@ -67,6 +79,7 @@ export {
   twoStageSoils,
   wetTwoStage,
 } from "./ritchie-evaporation.js";
+export { burnsFraction, burnsHalfDepthCm, cellwiseFraction, type Leaching, scotterFraction } from "./solute-burns.js";
 export { type SpillSetup, spillEngine } from "./spill.js";
 export { copyState, restoreState } from "./state.js";
 export { type Stress, type StressProcess, type Trapezoid, type TreeLimits, trapezoid, twoLimits } from "./stress.js";
