@@ -15,11 +15,6 @@ export function gasDiffusivityRatio(law: DiffusivityLaw, airFilled: number, poro
   if (!(airFilled >= 0 && airFilled <= porosity && porosity > 0)) {
     throw new RangeError(`gasDiffusivityRatio requires 0 <= airFilled <= porosity: got ${airFilled} of ${porosity}`);
   }
-  return ratio(law, airFilled, porosity);
-}
-
-/** `gasDiffusivityRatio` without its checks, for the cells of a grid. @example ratio("penman", 0.1, 0.45) // 0.066 */
-export function ratio(law: DiffusivityLaw, airFilled: number, porosity: number): number {
   switch (law) {
     case "millington-quirk":
       return (airFilled * airFilled * airFilled * Math.cbrt(airFilled)) / (porosity * porosity);
