@@ -3,7 +3,7 @@ import { headTables } from "./boundary.js";
 import { faceFlows, flowsAndStep } from "./bucket-fluxes.js";
 import { fillFromBelow, fillTop, limitedFlows, limitFlows } from "./bucket-limits.js";
 import { type EmitterLines, offerWater, spread, surfaceWork } from "./cascade.js";
-import type { Forcing, WaterEngine, WaterFluxes, WaterState } from "./engine.js";
+import type { FaceSums, Forcing, WaterEngine, WaterFluxes, WaterState } from "./engine.js";
 import { type EvaporationProcess, soilLimitedEvaporation } from "./evaporation.js";
 import { facesOf } from "./faces.js";
 import { cellValues, type Ground, lookUpInto } from "./ground.js";
@@ -100,9 +100,18 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
       if (exceedsRoom()) spreadAgain(forcing);
       fillTop(limited, ground, faces, theta, sink, surface.intake, stepH);
       if (bypass && crackLayer > 0) {
-        moveThroughCracks(theta, ground, surface.intake, bypass.fraction, crackLayer, stepH, fluxes.downwardCm3);
+        moveThroughCracks(
+          theta,
+          ground,
+          surface.intake,
+          bypass.fraction,
+          crackLayer,
+          stepH,
+          fluxes.downwardCm3,
+          fluxes.faces,
+        );
       }
-      moveOverfill(theta, ground, fluxes.downwardCm3, surface.runoff, stepH);
+      moveOverfill(theta, ground, fluxes.downwardCm3, surface.runoff, stepH, fluxes.faces);
       addUp(fluxes, forcing, held);
       nowH = dtH === leftH ? endH : nowH + dtH;
     }
@@ -178,6 +187,19 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
     fluxes.runoffCm3 += surface.runoff[0] * dtH;
     fluxes.bottomCm3 += through * dtH;
     fluxes.subSteps += 1;
+    if (fluxes.faces !== undefined) addFaces(fluxes.faces, held);
+  }
+
+  function addFaces(sums: FaceSums, held: boolean): void {
+    const dtH = stepH[0];
+    for (let c = 0; c < cells; c++) {
+      sums.downCm3[c] += limited.down[c] * dtH;
+      sums.sideCm3[c] += limited.side[c] * dtH;
+    }
+    for (let j = 0; j < lanes; j++) {
+      sums.intakeCm3[j] += surface.intake[j] * dtH;
+      sums.evaporationCm3[j] += (held ? evaporation[j] * kept[j] : evaporation[j]) * dtH;
+    }
   }
 
   return { name: "bucket", advance };

@@ -41,6 +41,47 @@ export interface WaterFluxes {
   /** Hours each lane could not take all the water offered to it. */
   readonly pondedH: Float64Array;
   subSteps: number;
+  /** Kept only when a process asks for it; then every engine adds to it whatever moves water. */
+  faces?: FaceSums;
+}
+
+/**
+ * Water through every face, cm3 per tree, since last cleared. Theta changes by exactly these, uptake and evaporation: what
+ * is dissolved in the water can be moved with it.
+ */
+export interface FaceSums {
+  /** Through the lower face of each cell, downward; in the last layer through the bottom. */
+  readonly downCm3: Float64Array;
+  /** Through the outer face of each cell, outward. */
+  readonly sideCm3: Float64Array;
+  /** From the surface into each lane's top cell; below 0 where a full cell gave water back to the surface. */
+  readonly intakeCm3: Float64Array;
+  /** Evaporated from each lane's top cell. */
+  readonly evaporationCm3: Float64Array;
+  /** Of each lane's intake, what cracks took from the top cell straight to the layer `crackLayer`. */
+  readonly crackCm3: Float64Array;
+  crackLayer: number;
+}
+
+/** @example faceSums({ lanes: 8, cells: 64 }).downCm3.length // 64 */
+export function faceSums(size: { lanes: number; cells: number }): FaceSums {
+  return {
+    downCm3: new Float64Array(size.cells),
+    sideCm3: new Float64Array(size.cells),
+    intakeCm3: new Float64Array(size.lanes),
+    evaporationCm3: new Float64Array(size.lanes),
+    crackCm3: new Float64Array(size.lanes),
+    crackLayer: -1,
+  };
+}
+
+/** Sets every sum back to zero. @example clearFaces(faces) */
+export function clearFaces(faces: FaceSums): void {
+  faces.downCm3.fill(0);
+  faces.sideCm3.fill(0);
+  faces.intakeCm3.fill(0);
+  faces.evaporationCm3.fill(0);
+  faces.crackCm3.fill(0);
 }
 
 /** One way of moving water through the cells. It changes `state` up to `untilH` and adds what moved to `fluxes`. */

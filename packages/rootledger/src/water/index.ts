@@ -21,9 +21,12 @@ export {
   thumbEffectiveRainMm,
 } from "./effective-rain.js";
 export {
+  clearFaces,
   clearFluxes,
   emptyFluxes,
+  type FaceSums,
   type Forcing,
+  faceSums,
   type WaterEngine,
   type WaterFluxes,
   type WaterState,

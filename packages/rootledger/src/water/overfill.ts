@@ -1,3 +1,4 @@
+import type { FaceSums } from "./engine.js";
 import type { Ground } from "./ground.js";
 
 /**
@@ -5,7 +6,7 @@ import type { Ground } from "./ground.js";
  * the rest is added to `runoff[0]`, cm3/h over the step of `step[0]` hours. What goes up counts against `downwardCm3`.
  * Nothing is lost.
  *
- * @example moveOverfill(theta, ground, fluxes.downwardCm3, surface.runoff, step)
+ * @example moveOverfill(theta, ground, fluxes.downwardCm3, surface.runoff, step, fluxes.faces)
  */
 export function moveOverfill(
   theta: Float64Array,
@@ -13,6 +14,7 @@ export function moveOverfill(
   downwardCm3: Float64Array,
   runoff: Float64Array,
   step: Float64Array,
+  faces: FaceSums | undefined,
 ): void {
   const { layers, lanes, volumeCm3 } = ground.grid;
   const { thetaSaturated } = ground;
@@ -25,15 +27,30 @@ export function moveOverfill(
       if (i > 0) {
         theta[c - lanes] += excess / volumeCm3[c - lanes];
         downwardCm3[i - 1] -= excess;
+        if (faces !== undefined) faces.downCm3[c - lanes] -= excess;
         continue;
       }
+      if (faces !== undefined) faces.intakeCm3[j] -= excess;
       for (let reach = 1; reach < lanes && excess > 0; reach++) {
-        if (j + reach < lanes) excess = pour(theta, ground, j + reach, excess);
-        if (j - reach >= 0 && excess > 0) excess = pour(theta, ground, j - reach, excess);
+        if (j + reach < lanes) excess = pourOn(theta, ground, j + reach, excess, faces);
+        if (j - reach >= 0 && excess > 0) excess = pourOn(theta, ground, j - reach, excess, faces);
       }
       runoff[0] += excess / step[0];
     }
   }
+}
+
+/** `pour` into a top cell, booked as intake of its lane. */
+function pourOn(
+  theta: Float64Array,
+  ground: Ground,
+  lane: number,
+  excessCm3: number,
+  faces: FaceSums | undefined,
+): number {
+  const left = pour(theta, ground, lane, excessCm3);
+  if (faces !== undefined) faces.intakeCm3[lane] += excessCm3 - left;
+  return left;
 }
 
 /** Fills one cell as far as it goes; returns what is left, cm3. */
@@ -60,8 +77,10 @@ export function moveThroughCracks(
   layer: number,
   step: Float64Array,
   downwardCm3: Float64Array,
+  faces: FaceSums | undefined,
 ): void {
   const { lanes, volumeCm3 } = ground.grid;
+  if (faces !== undefined) faces.crackLayer = layer;
   for (let j = 0; j < lanes; j++) {
     const deep = layer * lanes + j;
     const wanted = fraction * intake[j] * step[0];
@@ -71,5 +90,6 @@ export function moveThroughCracks(
     if (taken <= 0) continue;
     theta[j] -= taken / volumeCm3[j];
     for (let i = 0; i < layer; i++) downwardCm3[i] += taken;
+    if (faces !== undefined) faces.crackCm3[j] += taken;
   }
 }

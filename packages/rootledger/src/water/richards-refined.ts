@@ -1,4 +1,13 @@
-import { clearFluxes, emptyFluxes, type Forcing, type WaterFluxes, type WaterState } from "./engine.js";
+import {
+  clearFaces,
+  clearFluxes,
+  emptyFluxes,
+  type FaceSums,
+  type Forcing,
+  faceSums,
+  type WaterFluxes,
+  type WaterState,
+} from "./engine.js";
 import type { EvaporationProcess } from "./evaporation.js";
 import type { Grid } from "./grid.js";
 import { fillGround, type Ground } from "./ground.js";
@@ -72,6 +81,9 @@ export function refinedRichardsEngine(setup: RefinedSetup): RefinedEngine {
       fineForcing.evaporationCm3PerH[j] = forcing.evaporationCm3PerH[laneOf[j]] * part;
     }
     clearFluxes(fineFluxes);
+    if (fluxes.faces === undefined) delete fineFluxes.faces;
+    else if (fineFluxes.faces === undefined) fineFluxes.faces = faceSums(fine);
+    else clearFaces(fineFluxes.faces);
     engine.advance(state.fine, fineForcing, untilH, fineFluxes);
     state.timeH = state.fine.timeH;
     gather(state, state.fine.theta);
@@ -108,6 +120,20 @@ export function refinedRichardsEngine(setup: RefinedSetup): RefinedEngine {
     for (let j = 0; j < fine.lanes; j++) {
       const part = fine.laneAreaCm2[j] / coarse.laneAreaCm2[laneOf[j]];
       fluxes.pondedH[laneOf[j]] += part * fineFluxes.pondedH[j];
+    }
+    if (fluxes.faces !== undefined && fineFluxes.faces !== undefined) addFaces(fluxes.faces, fineFluxes.faces);
+  }
+
+  /** A coarse face is the sum of the fine ones that lie on it. */
+  function addFaces(sums: FaceSums, fineSums: FaceSums): void {
+    for (let f = 0; f < fine.cells; f++) {
+      const c = cellOf[f];
+      if (f + fine.lanes >= fine.cells || cellOf[f + fine.lanes] !== c) sums.downCm3[c] += fineSums.downCm3[f];
+      if ((f + 1) % fine.lanes === 0 || cellOf[f + 1] !== c) sums.sideCm3[c] += fineSums.sideCm3[f];
+    }
+    for (let j = 0; j < fine.lanes; j++) {
+      sums.intakeCm3[laneOf[j]] += fineSums.intakeCm3[j];
+      sums.evaporationCm3[laneOf[j]] += fineSums.evaporationCm3[j];
     }
   }
 

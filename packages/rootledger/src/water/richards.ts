@@ -1,4 +1,4 @@
-import type { Forcing, WaterEngine, WaterFluxes, WaterState } from "./engine.js";
+import type { FaceSums, Forcing, WaterEngine, WaterFluxes, WaterState } from "./engine.js";
 import { soilLimitedEvaporation } from "./evaporation.js";
 import type { Ground } from "./ground.js";
 import { edgesOf } from "./richards-edges.js";
@@ -164,6 +164,18 @@ export function richardsEngine(setup: RichardsSetup): RichardsEngine {
     fluxes.emitterCm3 += forcing.emitterCm3PerH * dtH;
     fluxes.runoffCm3 += surface.runoffCm3PerH * dtH;
     fluxes.subSteps += 1;
+    if (fluxes.faces !== undefined) addFaces(fluxes.faces, dtH);
+  }
+
+  function addFaces(sums: FaceSums, dtH: number): void {
+    for (let c = 0; c < cells; c++) {
+      sums.downCm3[c] += balance.down[c] * dtH;
+      sums.sideCm3[c] += balance.side[c] * dtH;
+    }
+    for (let j = 0; j < lanes; j++) {
+      sums.intakeCm3[j] += balance.top[j] * dtH;
+      sums.evaporationCm3[j] += sinks.sinks.evaporation[j] * dtH;
+    }
   }
 
   return { name: "richards", work, advance };

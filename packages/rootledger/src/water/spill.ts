@@ -51,6 +51,7 @@ export function spillEngine(setup: SpillSetup): WaterEngine {
         if (surplusCm3 <= 0) continue;
         theta[c] = fieldCapacity[c];
         fluxes.downwardCm3[i] += surplusCm3;
+        if (fluxes.faces !== undefined) fluxes.faces.downCm3[c] += surplusCm3;
         if (i < layers - 1) theta[c + lanes] += surplusCm3 / volumeCm3[c + lanes];
         else fluxes.bottomCm3 += surplusCm3;
       }
@@ -71,6 +72,7 @@ export function spillEngine(setup: SpillSetup): WaterEngine {
       fluxes.uptakeCm3[c] += sink[c] * dtH * keep;
       fluxes.transpirationCm3 += sink[c] * dtH * keep;
       fluxes.evaporationCm3 += evaporated * keep;
+      if (fluxes.faces !== undefined && c < lanes) fluxes.faces.evaporationCm3[c] += evaporated * keep;
       if (factors.state[c] === 1) {
         fluxes.thirstyH[c] += dtH;
         fluxes.thirstySeverityH[c] += dtH * (1 - factors.thirst[c]);
@@ -92,6 +94,7 @@ export function spillEngine(setup: SpillSetup): WaterEngine {
     for (let j = 0; j < lanes; j++) {
       theta[j] += (surface.intake[j] * dtH) / volumeCm3[j];
       fluxes.rainCm3 += forcing.rainCm3PerH[j] * dtH;
+      if (fluxes.faces !== undefined) fluxes.faces.intakeCm3[j] += surface.intake[j] * dtH;
     }
     fluxes.emitterCm3 += forcing.emitterCm3PerH * dtH;
     if (order === "drain-then-uptake") drain(theta, fluxes);
