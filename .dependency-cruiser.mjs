@@ -16,6 +16,19 @@ const may = {
   programme: ["numeric", "units", "ground", "weather", "tree", "lines", "water"],
   scenario: ["numeric", "units", "version", "ground", "weather", "tree", "lines", "water", "programme"],
   compare: ["numeric", "units", "version", "ground", "weather", "tree", "lines", "water", "programme", "scenario"],
+  chance: [
+    "numeric",
+    "units",
+    "version",
+    "ground",
+    "weather",
+    "tree",
+    "lines",
+    "water",
+    "programme",
+    "scenario",
+    "compare",
+  ],
 };
 
 const parts = Object.keys(may);
@@ -31,7 +44,7 @@ const betweenParts = parts.map((part) => ({
 }));
 
 /** Runtime dependencies of the library and the parts that may import each. */
-const owners = { zod: ["scenario"], "d3-dsv": ["weather"], seedrandom: ["weather", "chance"] };
+const owners = { zod: ["scenario"], "d3-dsv": ["weather"], seedrandom: ["numeric"] };
 
 const registryOwners = Object.entries(owners).map(([name, owning]) => ({
   name: `${name}-owner`,

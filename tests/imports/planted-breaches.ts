@@ -20,6 +20,8 @@ export const lawful: Readonly<Record<string, string>> = {
   "packages/rootledger/src/scenario/parse.ts": 'import { z } from "zod";\nexport const parse = z;\n',
   "packages/rootledger/src/compare/compare.ts":
     'import { simulate } from "../scenario/run.js";\nexport const compare = simulate;\n',
+  "packages/rootledger/src/chance/draw.ts":
+    'import { compare } from "../compare/compare.js";\nexport const draw = compare;\n',
   "packages/cli/src/main.ts":
     'import { simulate } from "rootledger";\nimport { readFile } from "node:fs";\nexport const main = [simulate, readFile];\n',
   "playground/src/main.ts": 'import { page } from "./pages/page.js";\nexport const main = page;\n',
@@ -59,6 +61,7 @@ export const planted: readonly Breach[] = [
   uses("water-imports", "packages/rootledger/src/water/engine.ts", "../scenario/run.js"),
   uses("programme-imports", "packages/rootledger/src/programme/events.ts", "../scenario/run.js"),
   uses("scenario-imports", "packages/rootledger/src/scenario/parse.ts", "../compare/compare.js"),
+  uses("chance-imports", "packages/rootledger/src/chance/draw.ts", "../index.js"),
   uses("compare-imports", "packages/rootledger/src/compare/compare.ts", "../index.js"),
   {
     rule: "water-imports",

@@ -1,5 +1,6 @@
 import type { SoilCurve } from "../ground/curve.js";
 import { curveOfMaterial } from "../ground/material.js";
+import { withStructure } from "../ground/structure.js";
 import { tabulateSoil } from "../ground/table.js";
 import { withTrappedAir } from "../ground/trapped-air.js";
 import { rootDepthShare } from "../tree/root-depth-share.js";
@@ -99,7 +100,11 @@ function bottomOf({ bottom }: Soil): BottomEdge {
 
 function curveOf(horizon: Horizon, soil: Soil): SoilCurve {
   const curve = curveOfMaterial(horizon, `own curve to ${horizon.toCm} cm`);
-  return soil.trappedAirFraction === undefined ? curve : withTrappedAir(curve, soil.trappedAirFraction);
+  const fed =
+    soil.kSatFactor === undefined
+      ? curve
+      : withStructure(curve, { macroporeFactor: 1, kSatFactor: soil.kSatFactor }, curve.name);
+  return soil.trappedAirFraction === undefined ? fed : withTrappedAir(fed, soil.trappedAirFraction);
 }
 
 function materialOf(grid: Grid, horizons: readonly Horizon[]): Uint8Array {

@@ -94,6 +94,8 @@ export interface Soil {
   readonly cracks?: { readonly fraction: number; readonly toDepthCm: number };
   /** Sensitivity: share of the pores that stay filled with air when the soil is wetted. */
   readonly trappedAirFraction?: number;
+  /** Factor on the conductivity at saturation of every horizon; the dry branch stays. Drawn by an ensemble, no field of the file. */
+  readonly kSatFactor?: number;
 }
 
 export interface SiteWeather {

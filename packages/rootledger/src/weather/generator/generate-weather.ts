@@ -1,8 +1,8 @@
+import { type ChanceStream, chanceStream } from "../../numeric/chance-stream.js";
 import { dayNumber } from "../../numeric/day-number.js";
 import { type DailyWeather, emptyDailyWeather } from "../daily-weather.js";
 import { daysOfYear } from "../day-of-year.js";
 import { calendarMonths } from "./calendar-months.js";
-import { type ChanceStream, chanceStream } from "./chance-stream.js";
 import { deviationAt } from "./fit-drawn.js";
 import type { GeneratorFit, NormalVariable } from "./generator-fit.js";
 import { harmonicAt } from "./harmonic.js";

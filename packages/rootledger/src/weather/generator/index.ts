@@ -1,4 +1,4 @@
-export { type ChanceStream, chanceStream } from "./chance-stream.js";
+export { type ChanceStream, chanceStream } from "../../numeric/chance-stream.js";
 export { type FittedGenerator, fitGenerator } from "./fit-generator.js";
 export { fitMonthlyFigures, type MonthlyFigures } from "./fit-monthly-figures.js";
 export { type GeneratedWeather, type GenerateOptions, generateWeather } from "./generate-weather.js";

@@ -1,0 +1,101 @@
+import type { Structure } from "../ground/structure.js";
+import type { Block, Comparison, Horizon, SiteWeather, Soil } from "../scenario/scenario.js";
+import type { Draw } from "./draw.js";
+import type { UnknownId } from "./prior.js";
+
+const words: readonly Structure[] = ["tight", "ordinary", "crumbly"];
+/** Roots that end this close to a horizon's boundary end on it, cm: a thinner layer of cells would only cost time. */
+const boundaryCm = 4;
+
+/**
+ * The comparison as one member sees it: the same edit of block, soils and weather for every programme. What a draw does not
+ * name stays. A structure step moves the word of each horizon that has one; at the end of the scale the word stays. Roots that
+ * would end within 4 cm of a horizon's boundary end on it.
+ *
+ * @param weatherYears the seasons that `weather-year` counts from 1; 0 is the comparison's own
+ * @throws RangeError if a value is not finite or a weather year is not there.
+ * @example editComparison(comparison, draw).block.tree.roots.depthCm
+ */
+export function editComparison(
+  comparison: Comparison,
+  draw: Draw,
+  weatherYears: readonly SiteWeather[] = [],
+): Comparison {
+  const at = (id: UnknownId): number | undefined => {
+    const place = draw.ids.indexOf(id);
+    return place < 0 ? undefined : draw.values[place];
+  };
+  draw.values.forEach((value, i) => {
+    if (!Number.isFinite(value))
+      throw new RangeError(`editComparison requires finite draws: got ${draw.ids[i]} ${value}`);
+  });
+  return {
+    ...comparison,
+    block: editBlock(comparison, at),
+    soils: comparison.soils.map((soil) => editSoil(soil, at("k-sat"), at("structure"))),
+    weather: yearOf(comparison.weather, weatherYears, at("weather-year")),
+  };
+}
+
+function editBlock({ block, soils }: Comparison, at: (id: UnknownId) => number | undefined): Block {
+  const { tree, lines } = block;
+  const { roots, limits } = tree;
+  const width = at("root-width");
+  const factor = at("kcb");
+  const lateral =
+    width === undefined
+      ? roots.lateral
+      : roots.lateral.kind === "disc"
+        ? { ...roots.lateral, radiusCm: width }
+        : { ...roots.lateral, halfWidthCm: width };
+  return {
+    ...block,
+    tree: {
+      ...tree,
+      kcb: factor === undefined ? tree.kcb : tree.kcb.map((point) => ({ ...point, kcb: point.kcb * factor })),
+      roots: {
+        ...roots,
+        depthCm: onBoundary(at("root-depth") ?? roots.depthCm, soils),
+        topShare: at("root-top-share") ?? roots.topShare,
+        compensationOnset: at("compensation-onset") ?? roots.compensationOnset,
+        lateral,
+      },
+      limits: {
+        ...limits,
+        pullLimitKPa: at("pull-limit") ?? limits.pullLimitKPa,
+        zeroUptakeKPa: at("dry-limb") ?? limits.zeroUptakeKPa,
+        airLimitFraction: at("air-limit") ?? limits.airLimitFraction,
+        airReturnKPa: at("air-return") ?? limits.airReturnKPa,
+      },
+    },
+    lines: {
+      ...lines,
+      lowQuarterUniformityFraction: at("uniformity") ?? lines.lowQuarterUniformityFraction,
+    },
+  };
+}
+
+function onBoundary(depthCm: number, soils: readonly Soil[]): number {
+  const boundaries = soils.flatMap(({ horizons }) => horizons.map(({ toCm }) => toCm));
+  const near = boundaries.filter((toCm) => Math.abs(toCm - depthCm) < boundaryCm);
+  return near.length === 0 ? depthCm : near.reduce((a, b) => (Math.abs(a - depthCm) <= Math.abs(b - depthCm) ? a : b));
+}
+
+function editSoil(soil: Soil, kSatFactor: number | undefined, step: number | undefined): Soil {
+  const horizons = step === undefined ? soil.horizons : soil.horizons.map((horizon) => stepped(horizon, step));
+  return kSatFactor === undefined ? { ...soil, horizons } : { ...soil, horizons, kSatFactor };
+}
+
+function stepped(horizon: Horizon, step: number): Horizon {
+  if (!("texture" in horizon || "particles" in horizon)) return horizon;
+  const word = words[words.indexOf(horizon.structure ?? "ordinary") + Math.round(step)];
+  return word === undefined ? horizon : { ...horizon, structure: word };
+}
+
+function yearOf(ownYear: SiteWeather, years: readonly SiteWeather[], index: number | undefined): SiteWeather {
+  if (index === undefined || index === 0) return ownYear;
+  const year = years[index - 1];
+  if (year === undefined)
+    throw new RangeError(`editComparison requires a weather year from 0 to ${years.length}: got ${index}`);
+  return year;
+}

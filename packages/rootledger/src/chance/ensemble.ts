@@ -1,0 +1,153 @@
+import type { Badge, Difference } from "../compare/comparison.js";
+import { pairedVerdict } from "../compare/index.js";
+import { version } from "../version.js";
+import type { TreeName } from "../water/result.js";
+import { type DrawSource, drawMaker, drawRecord } from "./draw.js";
+import { type EnsembleLayout, type EnsemblePlan, layoutOf } from "./ensemble-plan.js";
+import type { CancelSignal, Executor } from "./executor.js";
+import { type Band, createSketch } from "./sketch.js";
+import { createTally, type PlainTally } from "./tally.js";
+
+/** Share of the draws left out at each end of a band: 90 % lie inside. */
+const tail = 0.05;
+
+export interface EnsembleOptions {
+  readonly members: number;
+  /** `oneThread(memberRun(plan))`, or workers. */
+  readonly executor: Executor;
+  /** Number of the first member; a later part of the same ensemble begins where the one before ended. Default 0. */
+  readonly firstMember?: number;
+  readonly onProgress?: (done: number, all: number) => void;
+  readonly cancel?: CancelSignal;
+}
+
+/** How one measure of one arm is spread over the draws. */
+export interface MeasureBand extends Band {
+  readonly soil: string;
+  readonly programme: string;
+  readonly tree: TreeName;
+  readonly measureId: string;
+  readonly unit: string;
+}
+
+/** One measure of two programmes over the same draws: the second minus the first, draw by draw. */
+export interface PairedDifference
+  extends Band,
+    Pick<Difference, "measureId" | "unit" | "soil" | "tree" | "from" | "to" | "floor" | "floorReason" | "verdict"> {
+  /** Shares of the draws whose own difference is beyond their own floor. */
+  readonly risesShare: number;
+  readonly fallsShare: number;
+}
+
+export interface EnsembleResult {
+  readonly version: string;
+  readonly name: string;
+  readonly status: "finished" | "stopped";
+  /** Members asked for; those with numbers; those without. */
+  readonly members: number;
+  readonly finished: number;
+  readonly failed: number;
+  /** The first hundred by number, each with its draw. */
+  readonly failures: readonly {
+    readonly member: number;
+    readonly reason: string;
+    readonly draw: Readonly<Record<string, number>>;
+  }[];
+  readonly draws: DrawSource;
+  readonly bands: readonly MeasureBand[];
+  readonly differences: readonly PairedDifference[];
+  /** A badge holds if it held in every member that finished. */
+  readonly badges: readonly { readonly id: Badge["id"]; readonly holds: boolean; readonly heldIn: number }[];
+}
+
+/**
+ * Runs members and sums them up, in memory that does not grow with their number.
+ *
+ * @throws RangeError as `layoutOf`, or if members or firstMember is not a whole number.
+ * @example await tallyEnsemble(plan, { members: 200, executor: oneThread(memberRun(plan)) })
+ */
+export async function tallyEnsemble(
+  plan: EnsemblePlan,
+  { members, executor, firstMember = 0, onProgress, cancel = { aborted: false } }: EnsembleOptions,
+): Promise<PlainTally> {
+  if (!(Number.isInteger(members) && members > 0)) {
+    throw new RangeError(`an ensemble requires a whole number of members above 0: got ${members}`);
+  }
+  if (!(Number.isInteger(firstMember) && firstMember >= 0)) {
+    throw new RangeError(`an ensemble requires a whole firstMember from 0: got ${firstMember}`);
+  }
+  const tally = createTally(layoutOf(plan));
+  let done = 0;
+  await executor({
+    from: firstMember,
+    to: firstMember + members,
+    cancel,
+    deliver: (outcome) => {
+      tally.add(outcome);
+      onProgress?.(++done, members);
+    },
+  });
+  return tally.plain();
+}
+
+/**
+ * What a tally says: bands of every measure, paired differences with their verdicts, badges, failures with their draws.
+ *
+ * @param members how many were asked for; with fewer in the tally the status is `stopped`
+ * @example ensembleResult(plan, tally, 200).differences[0].verdict
+ */
+export function ensembleResult(plan: EnsemblePlan, tally: PlainTally, members: number): EnsembleResult {
+  const layout = layoutOf(plan);
+  const drawOf = drawMaker(plan.draws);
+  return {
+    version,
+    name: plan.comparison.name,
+    status: tally.finished + tally.failed < members ? "stopped" : "finished",
+    members,
+    finished: tally.finished,
+    failed: tally.failed,
+    failures: tally.failures.map(({ member, reason }) => ({ member, reason, draw: drawRecord(drawOf(member)) })),
+    draws: plan.draws,
+    bands: bandsOf(layout, tally),
+    differences: layout.differences.map((labels, i): PairedDifference => {
+      const { difference, floor: floors, rises, falls } = tally.pairs[i];
+      const band = createSketch(difference).band(tail);
+      const floor = createSketch(floors).band(tail).median;
+      return {
+        ...labels,
+        ...band,
+        floor,
+        risesShare: rises / tally.finished,
+        fallsShare: falls / tally.finished,
+        verdict: pairedVerdict({ ...band, floor }),
+      };
+    }),
+    badges: layout.badges.map((id, b) => ({
+      id,
+      holds: tally.finished > 0 && tally.badges[b] === tally.finished,
+      heldIn: tally.badges[b],
+    })),
+  };
+}
+
+/**
+ * Runs programmes over many draws of what is unknown, the same draw for every programme, and says what holds in spite of it.
+ *
+ * @throws RangeError as `tallyEnsemble`.
+ * @example (await ensemble(plan, { members: 200, executor: oneThread(memberRun(plan)) })).differences[0].verdict
+ */
+export async function ensemble(plan: EnsemblePlan, options: EnsembleOptions): Promise<EnsembleResult> {
+  return ensembleResult(plan, await tallyEnsemble(plan, options), options.members);
+}
+
+function bandsOf({ arms, measures, trees }: EnsembleLayout, { values }: PlainTally): MeasureBand[] {
+  let at = 0;
+  return arms.flatMap(({ soil, programme }) =>
+    measures.flatMap(({ id, unit }) =>
+      trees.map((tree): MeasureBand => {
+        const band = createSketch(values[at++]).band(tail);
+        return { soil, programme, tree, measureId: id, unit, ...band };
+      }),
+    ),
+  );
+}

@@ -1,0 +1,21 @@
+export { defaultPriors } from "./default-priors.js";
+export { type Distribution, quantileOf } from "./distribution.js";
+export { type Draw, type DrawSource, drawIds, drawMaker, drawRecord } from "./draw.js";
+export { editComparison } from "./edit.js";
+export {
+  type EnsembleOptions,
+  type EnsembleResult,
+  ensemble,
+  ensembleResult,
+  type MeasureBand,
+  type PairedDifference,
+  tallyEnsemble,
+} from "./ensemble.js";
+export { type EnsembleLayout, type EnsemblePlan, layoutOf } from "./ensemble-plan.js";
+export { type CancelSignal, type Executor, type MemberOutcome, oneThread, outcomeOf, type Work } from "./executor.js";
+export { type MemberRun, memberRun } from "./member-run.js";
+export type { Correlation, Prior, Priors, UnknownId } from "./prior.js";
+export { type Band, createSketch, type PlainSketch, type Sketch } from "./sketch.js";
+export { createTally, type MemberFailure, type PlainPair, type PlainTally, type Tally } from "./tally.js";
+export { weatherYears } from "./weather-years.js";
+export { type MemberPort, type OpenPort, type PortEvents, workerPool } from "./worker-pool.js";
