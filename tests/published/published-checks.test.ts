@@ -16,6 +16,7 @@ describe.each([
   "generator.json",
   "need.json",
   "oxygen.json",
+  "roots.json",
   "salinity.json",
   "solutes.json",
   "surface.json",

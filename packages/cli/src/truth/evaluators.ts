@@ -7,6 +7,7 @@ import type { Given } from "./given.js";
 import { groundCover } from "./ground-cover.js";
 import { oxygen } from "./oxygen.js";
 import { referenceEt } from "./reference-et.js";
+import { roots } from "./roots.js";
 import { salinity } from "./salinity.js";
 import { soil } from "./soil.js";
 import { solutes } from "./solutes.js";
@@ -34,6 +35,7 @@ export const evaluators: Evaluators = {
   ...generator,
   ...referenceEt,
   ...soil,
+  ...roots,
   ...wetting,
   ...salinity,
   ...oxygen,

@@ -24,6 +24,7 @@ export const publishedFiles = [
   "salinity.json",
   "oxygen.json",
   "solutes.json",
+  "roots.json",
 ] as const;
 
 /** Topics whose checks need more than a function call; the reason is printed beside them. */

@@ -67,6 +67,7 @@ export { type NeedArea, type NeedCover, type NeedTree, needArea } from "./need-a
 export { needPeriods } from "./need-periods.js";
 export { osmoticHeadCm } from "./osmotic-head.js";
 export { type Practice, type PracticeRatio, practiceRatio, practiceRatios } from "./practice.js";
+export { pullLimitByDemand } from "./pull-limit-by-demand.js";
 export { rootDepthShare } from "./root-depth-share.js";
 export { rootDepthWithKcbM } from "./root-growth.js";
 export { type LateralRoots, rootLaneShare } from "./root-lane-share.js";
