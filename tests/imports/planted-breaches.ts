@@ -20,6 +20,8 @@ export const lawful: Readonly<Record<string, string>> = {
   "packages/rootledger/src/scenario/parse.ts": 'import { z } from "zod";\nexport const parse = z;\n',
   "packages/rootledger/src/compare/compare.ts":
     'import { simulate } from "../scenario/run.js";\nexport const compare = simulate;\n',
+  "packages/rootledger/src/advise/start.ts":
+    'import { simulate } from "../scenario/run.js";\nexport const start = simulate;\n',
   "packages/rootledger/src/chance/draw.ts":
     'import { compare } from "../compare/compare.js";\nexport const draw = compare;\n',
   "packages/cli/src/main.ts":
@@ -63,6 +65,7 @@ export const planted: readonly Breach[] = [
   uses("scenario-imports", "packages/rootledger/src/scenario/parse.ts", "../compare/compare.js"),
   uses("chance-imports", "packages/rootledger/src/chance/draw.ts", "../index.js"),
   uses("compare-imports", "packages/rootledger/src/compare/compare.ts", "../index.js"),
+  uses("advise-imports", "packages/rootledger/src/advise/start.ts", "../index.js"),
   {
     rule: "water-imports",
     file: "packages/rootledger/src/water/engine.ts",

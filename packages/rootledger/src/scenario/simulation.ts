@@ -14,7 +14,7 @@ import { dayColumns, hourColumns, type Recorder, recorder } from "./recorder.js"
 import { resultOf } from "./result-of.js";
 import type { Scenario } from "./scenario.js";
 import { type Settling, settle } from "./settle.js";
-import { carryHour, storageCm3, type TreeRun, timelineOf, treeRun } from "./tree-run.js";
+import { carryHour, momentsUpTo, storageCm3, type TreeRun, timelineOf, treeRun } from "./tree-run.js";
 
 /** Everything a run carries from hour to hour. */
 export interface Progress {
@@ -47,7 +47,6 @@ export interface Progress {
 /** The state of a run at a whole hour, plain data: numbers and arrays of numbers. */
 export interface Snapshot {
   readonly hour: number;
-  readonly place: number;
   readonly states: readonly PlainState[];
   readonly storedCm3: readonly number[];
   readonly ledger: readonly number[];
@@ -64,7 +63,10 @@ export interface Simulation {
   /** Carries every tree over one hour. @throws Error if the run has ended. */
   readonly step: () => void;
   readonly snapshot: () => Snapshot;
-  /** Puts the run back to a snapshot of the same scenario and options; what follows is bit-equal. */
+  /**
+   * Puts the run back to a snapshot of the same scenario and options; what follows is bit-equal. The programme may be another
+   * one: the run then goes on from that state under its own.
+   */
   readonly restore: (snapshot: Snapshot) => void;
   /** What is known so far; complete once the status is `finished`. */
   readonly result: () => Result;
@@ -157,7 +159,6 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
   function snapshot(): Snapshot {
     return {
       hour: now.hour,
-      place: now.place,
       states: trees.map((tree) => plainState(tree.state)),
       storedCm3: Array.from(now.storedCm3),
       ledger: Array.from(now.ledger),
@@ -184,7 +185,7 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
     now.thirstyH.set(from.thirstyH);
     now.cellTheta.set(from.cellTheta);
     now.hour = from.hour;
-    now.place = from.place;
+    now.place = momentsUpTo(timeline, from.hour);
     now.status = { kind: "finished" };
     running = from.hour < endH;
   }

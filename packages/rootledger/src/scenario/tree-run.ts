@@ -64,7 +64,7 @@ function advanceHour(
   state.timeH = hour;
   let fromH = hour;
   let at = place;
-  let valve = lastEventBefore(valveH, hour);
+  let valve = momentsUpTo(valveH, hour);
   while (at < timeline.length && timeline[at] <= hour + 1) {
     const toH = timeline[at];
     const middle = 0.5 * (fromH + toH);
@@ -100,13 +100,13 @@ export function carryHour(...hour: Parameters<typeof advanceHour>): number | str
   }
 }
 
-/** How many events lie at or before a moment; odd means the valve is open. */
-function lastEventBefore(valveH: Float64Array, hour: number): number {
+/** How many of some rising moments lie at or before an hour; of valve events, an odd number means open. @example momentsUpTo(valveH, 7) */
+export function momentsUpTo(moments: Float64Array, hour: number): number {
   let low = 0;
-  let high = valveH.length;
+  let high = moments.length;
   while (low < high) {
     const middle = (low + high) >> 1;
-    if (valveH[middle] <= hour) low = middle + 1;
+    if (moments[middle] <= hour) low = middle + 1;
     else high = middle;
   }
   return low;

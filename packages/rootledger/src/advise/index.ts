@@ -1,0 +1,1 @@
+export { type StartWindow, type StartWindowOptions, startWindow } from "./start-window.js";
