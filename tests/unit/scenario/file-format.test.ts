@@ -1,4 +1,4 @@
-import { comparisonJsonSchema, defaults, scenarioJsonSchema } from "rootledger/scenario";
+import { comparisonJsonSchema, defaults, scenarioJsonSchema, surfaceDefaults } from "rootledger/scenario";
 import { describe, expect, it } from "vitest";
 import { pathText, shortText } from "../../../packages/rootledger/src/scenario/faults.js";
 import { migrated } from "../../../packages/rootledger/src/scenario/migrate.js";
@@ -39,7 +39,10 @@ describe("JSON Schema", () => {
     walk(scenarioJsonSchema(), "scenario");
     expect(undescribed).toEqual([]);
     const fields = Object.entries(defaults).filter(([name]) => name !== "lateralKind" && name !== "bottomKind");
-    expect(shown.map(String).sort()).toEqual(fields.map(([, entry]) => String(entry.value)).sort());
+    const { mulchWhere } = surfaceDefaults;
+    const laid = [...Object.values(surfaceDefaults), mulchWhere];
+    const expected = [...fields.map(([, entry]) => entry), ...laid];
+    expect(shown.map(String).sort()).toEqual(expected.map((entry) => String(entry.value)).sort());
   });
 });
 

@@ -1,11 +1,19 @@
+import { circleStripShare } from "../numeric/circle-strip.js";
 import { dayNumber } from "../numeric/day-number.js";
+import { canopyCover } from "../tree/canopy-cover.js";
 import { kcbByDay } from "../tree/kcb-by-day.js";
+import { cmPerM } from "../units.js";
+import type { Grid } from "../water/grid.js";
 import { sunShare } from "../weather/sun-share.js";
 import type { Prepared } from "./ground-of.js";
-import type { Scenario } from "./scenario.js";
+import { type RainShares, rainShares } from "./rain-shares.js";
+import type { Block, Scenario } from "./scenario.js";
 
 /** FAO-56 eq. 72, upper limit of Kc after wetting, without its climate term (standard climate: 2 m/s, 45 % RHmin). */
-const kcMax = 1.2;
+const standardKcMax = 1.2;
+
+/** So slow that the rain of every day lasts all day. */
+const allDayCmPerH = 1e-9;
 
 /** What weather and tree ask of the ground, by day of the season; water in cm3 per tree and day. */
 export interface Demand {
@@ -18,43 +26,84 @@ export interface Demand {
   /** `evaporationCm3[day * lanes + lane]`: the most the bare soil could lose. */
   readonly evaporationCm3: Float64Array;
   readonly rainIntensityCmPerH: number;
+  /** Left out where all rain reaches the soil. */
+  readonly rainShares?: RainShares;
 }
 
 /**
  * Transpiration = Kcb x ET0 x ground of the tree. Evaporation of a lane at most min(Kc max - Kcb, exposed share x Kc max)
- * x ET0 (FAO-56 eq. 71, lane by lane: the exposed share is the part not under the canopy disc).
+ * x ET0 (FAO-56 eq. 71, lane by lane: the exposed share is the part not under the canopy disc), less what a layer on it takes off.
  *
+ * @throws RangeError if what the parser worked out by day does not reach over the season.
  * @example demandOf(scenario, prepared).transpirationCm3[0]
  */
 export function demandOf(scenario: Scenario, prepared: Pick<Prepared, "grid" | "exposedByLane">): Demand {
-  const { grid, exposedByLane } = prepared;
+  const { grid } = prepared;
+  const { lanes, laneAreaCm2 } = grid;
   const { season, weather, block } = scenario;
+  const { tree, surface } = block;
+  const { days } = season;
+  requireDays(scenario);
   const skip = dayNumber(season.startDate) - dayNumber(weather.startDate);
-  const days = season.days;
   const et0Mm = weather.et0Mm.slice(skip, skip + days);
-  const kcb = kcbByDay(season.startDate, days, block.tree.kcb);
+  const rainMm = weather.rainMm.slice(skip, skip + days);
+  const kcb = tree.days?.kcb ?? kcbByDay(season.startDate, days, tree.kcb);
+  const exposed = exposedByDay(block, days, prepared);
+  const layer = surface?.layer;
   const groundCm2 = block.treeSpacingM * block.rowSpacingM * 1e4;
   const transpirationCm3 = new Float64Array(days);
-  const evaporationCm3 = new Float64Array(days * grid.lanes);
+  const evaporationCm3 = new Float64Array(days * lanes);
   for (let d = 0; d < days; d++) {
     const et0Cm = et0Mm[d] / 10;
+    const kcMax = tree.days?.kcMax[d] ?? standardKcMax;
     transpirationCm3[d] = kcb[d] * et0Cm * groundCm2;
     const energy = kcMax > kcb[d] ? kcMax - kcb[d] : 0;
-    for (let j = 0; j < grid.lanes; j++) {
-      const byExposure = exposedByLane[j] * kcMax;
-      evaporationCm3[d * grid.lanes + j] = (byExposure < energy ? byExposure : energy) * et0Cm * grid.laneAreaCm2[j];
+    const layerCut = layer === undefined ? 0 : 1 - layer.evaporationFactor[d];
+    for (let j = 0; j < lanes; j++) {
+      const at = d * lanes + j;
+      const byExposure = exposed[at] * kcMax;
+      const underLayer = layer?.where === "under-canopy" ? 1 - exposed[at] : 1;
+      const most = (byExposure < energy ? byExposure : energy) * et0Cm * laneAreaCm2[j];
+      evaporationCm3[at] = most * (1 - underLayer * layerCut);
     }
   }
   return {
     days,
     et0Mm,
-    rainMm: weather.rainMm.slice(skip, skip + days),
+    rainMm,
     sunriseH: weather.sunriseH.slice(skip, skip + days),
     sunsetH: weather.sunsetH.slice(skip, skip + days),
     transpirationCm3,
     evaporationCm3,
-    rainIntensityCmPerH: weather.rainIntensityMmPerH / 10,
+    rainIntensityCmPerH: surface?.curveNumber === undefined ? weather.rainIntensityMmPerH / 10 : allDayCmPerH,
+    ...(surface?.rain === undefined ? {} : { rainShares: rainShares(surface.rain, laneAreaCm2, exposed) }),
   };
+}
+
+/** `[day * lanes + lane]`: share of a lane that the canopy disc of that day does not cover. */
+function exposedByDay(block: Block, days: number, { grid, exposedByLane }: Pick<Prepared, "grid" | "exposedByLane">) {
+  const { lanes } = grid;
+  const diameterM = block.tree.days?.canopyDiameterM;
+  const exposed = new Float64Array(days * lanes);
+  for (let d = 0; d < days; d++) {
+    for (let j = 0; j < lanes; j++) {
+      exposed[d * lanes + j] = diameterM === undefined ? exposedByLane[j] : laneExposure(grid, j, block, diameterM[d]);
+    }
+  }
+  return exposed;
+}
+
+function laneExposure(grid: Grid, lane: number, block: Block, diameterM: number): number {
+  if (grid.geometry === "ring") return 1 - canopyCover(diameterM, block);
+  const { laneEdgesCm } = grid;
+  const radiusCm = (diameterM * cmPerM) / 2;
+  return 1 - circleStripShare(laneEdgesCm[lane], laneEdgesCm[lane + 1], radiusCm, block.treeSpacingM * cmPerM);
+}
+
+function requireDays({ season, block }: Scenario): void {
+  const arrays = [block.tree.days?.kcb, block.surface?.layer?.storageMm, block.surface?.rain?.runoff];
+  const short = arrays.find((array) => array !== undefined && array.length < season.days);
+  if (short) throw new RangeError(`demandOf requires ${season.days} days of tree and surface: got ${short.length}`);
 }
 
 /** Hours of rain on a day: it falls from midnight at the stated intensity, or evenly over the day if that does not fit. */

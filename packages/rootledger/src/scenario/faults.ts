@@ -49,6 +49,7 @@ const rules = {
   "gap-missing": "is required: minutes of pause, since the run has $pulses pulses",
   "runs-overlap": "must not overlap: on day $day it opens before $other has closed",
   "run-outside-season": "must be a day of the season, 0 to $last",
+  "not-beside": "must be left out beside $other: $reason",
   "same-name": "must differ from the name of $other",
   "file-not-given": "must name a weather file that can be read",
   "weather-too-short": "must lie inside the weather record, $from to $to",

@@ -98,7 +98,8 @@ function bottomOf({ bottom }: Soil): BottomEdge {
   return { kind: "impeding", conductivityCmPerH: bottom.conductivityMmPerH / mmPerCm };
 }
 
-function curveOf(horizon: Horizon, soil: Soil): SoilCurve {
+/** The curve of a horizon, with the soil's trapped air. @example curveOf(soil.horizons[0], soil).thetaAt(-100) */
+export function curveOf(horizon: Horizon, soil: Soil): SoilCurve {
   const curve = curveOfMaterial(horizon, `own curve to ${horizon.toCm} cm`);
   const fed =
     soil.kSatFactor === undefined

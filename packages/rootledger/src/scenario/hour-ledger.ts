@@ -1,10 +1,10 @@
 import { cm3PerL, mmPerCm } from "../units.js";
-import { sunShareOf } from "./demand.js";
+import { rainRate, sunShareOf } from "./demand.js";
 import type { Progress } from "./simulation.js";
 import { storageCm3 } from "./tree-run.js";
 
 /** Sums since the start, by tree: `book[tree * ledgerSize + place]`, cm3; the last counts the engine's sub-steps. */
-export const ledgerSize = 7;
+export const ledgerSize = 9;
 export const ledgerPlaces = {
   emitter: 0,
   rain: 1,
@@ -13,6 +13,8 @@ export const ledgerPlaces = {
   runoff: 4,
   bottom: 5,
   subSteps: 6,
+  heldByCanopy: 7,
+  heldByLayer: 8,
 } as const;
 
 /**
@@ -40,8 +42,15 @@ export function bookHour(now: Progress, t: number): boolean {
     now.thirstyH[t * cells + c] += fluxes.thirstyH[c];
     now.airlessH[t * cells + c] += fluxes.airlessH[c];
   }
-  const rainMm = (fluxes.rainCm3 / prepared.groundCm2) * mmPerCm;
-  const sun = sunShareOf(demand, day, hour - day * 24, hour - day * 24 + 1);
+  const clock = hour - day * 24;
+  const { rainShares } = demand;
+  const fellCm3 =
+    rainShares === undefined ? fluxes.rainCm3 : rainRate(demand, day, clock, clock + 1) * prepared.groundCm2;
+  const heldByCanopyCm3 = rainShares === undefined ? 0 : fellCm3 * rainShares.canopy[day];
+  const heldByLayerCm3 = rainShares === undefined ? 0 : fellCm3 * rainShares.layer[day];
+  const runoffCm3 = rainShares === undefined ? fluxes.runoffCm3 : fluxes.runoffCm3 + fellCm3 * rainShares.runoff[day];
+  const rainMm = (fellCm3 / prepared.groundCm2) * mmPerCm;
+  const sun = sunShareOf(demand, day, clock, clock + 1);
   const wantedL = (demand.transpirationCm3[day] * sun) / cm3PerL;
   const transpiredL = fluxes.transpirationCm3 / cm3PerL;
   const belowRootsL = fluxes.downwardCm3[prepared.rootedLayers - 1] / cm3PerL;
@@ -60,8 +69,8 @@ export function bookHour(now: Progress, t: number): boolean {
   h.airlessShare[row] = airless;
 
   const storedCm3 = storageCm3(state.theta, prepared.grid);
-  const broughtIn = fluxes.emitterCm3 + fluxes.rainCm3;
-  const tookOut = fluxes.transpirationCm3 + fluxes.evaporationCm3 + fluxes.runoffCm3 + fluxes.bottomCm3;
+  const broughtIn = fluxes.emitterCm3 + fellCm3 - heldByCanopyCm3 - heldByLayerCm3;
+  const tookOut = fluxes.transpirationCm3 + fluxes.evaporationCm3 + runoffCm3 + fluxes.bottomCm3;
   const residualCm3 = now.storedCm3[t] + broughtIn - tookOut - storedCm3;
   now.storedCm3[t] = storedCm3;
 
@@ -75,7 +84,9 @@ export function bookHour(now: Progress, t: number): boolean {
   d.evaporated[dayRow] += fluxes.evaporationCm3 / cm3PerL;
   d.belowRoots[dayRow] += belowRootsL;
   d.bottom[dayRow] += fluxes.bottomCm3 / cm3PerL;
-  d.runoff[dayRow] += fluxes.runoffCm3 / cm3PerL;
+  d.runoff[dayRow] += runoffCm3 / cm3PerL;
+  d.heldByCanopy[dayRow] += heldByCanopyCm3 / cm3PerL;
+  d.heldByLayer[dayRow] += heldByLayerCm3 / cm3PerL;
   d.thirsty[dayRow] += thirsty;
   d.airless[dayRow] += airless;
   d.fine[dayRow] += 1 - thirsty - airless;
@@ -88,10 +99,12 @@ export function bookHour(now: Progress, t: number): boolean {
   const book = now.ledger;
   const at = t * ledgerSize;
   book[at + ledgerPlaces.emitter] += fluxes.emitterCm3;
-  book[at + ledgerPlaces.rain] += fluxes.rainCm3;
+  book[at + ledgerPlaces.rain] += fellCm3;
+  book[at + ledgerPlaces.heldByCanopy] += heldByCanopyCm3;
+  book[at + ledgerPlaces.heldByLayer] += heldByLayerCm3;
   book[at + ledgerPlaces.transpiration] += fluxes.transpirationCm3;
   book[at + ledgerPlaces.evaporation] += fluxes.evaporationCm3;
-  book[at + ledgerPlaces.runoff] += fluxes.runoffCm3;
+  book[at + ledgerPlaces.runoff] += runoffCm3;
   book[at + ledgerPlaces.bottom] += fluxes.bottomCm3;
   book[at + ledgerPlaces.subSteps] += fluxes.subSteps;
 

@@ -13,8 +13,10 @@ export {
   parseScenario,
 } from "./parse.js";
 export { needJsonSchema, type ParsedNeed, parseNeed } from "./parse-need.js";
+export { rainHeld } from "./rain-held.js";
 export { simulate } from "./run.js";
 export type * from "./scenario.js";
 export type { ComparisonFile, ScenarioFile } from "./schema-file.js";
 export type { NeedFile } from "./schema-need.js";
 export { createSimulation, type Simulation, type Snapshot } from "./simulation.js";
+export { surfaceDefaults } from "./surface-defaults.js";

@@ -3,6 +3,7 @@ import type { DefaultUsed } from "../water/result.js";
 import { defaults } from "./defaults.js";
 import { type Fault, fault } from "./faults.js";
 import { pick } from "./parse-default.js";
+import { filledSurface } from "./parse-surface.js";
 import type { Block, Limits, Roots } from "./scenario.js";
 import type { BlockFile, LimitsFile, LinesFile, RootsFile, TreeFile } from "./schema-block.js";
 
@@ -97,8 +98,8 @@ function filledLateral(file: RootsFile["lateral"], path: string, used: DefaultUs
 }
 
 /** A checked block with its defaults filled in. */
-export function filledBlock(file: BlockFile, path: string, used: DefaultUsed[]): Block {
-  const { tree, lines } = file;
+export function filledBlock(file: BlockFile, path: string, rainMm: ArrayLike<number>, used: DefaultUsed[]): Block {
+  const { tree, lines, surface } = file;
   const uniformityPath = `${path}.lines.lowQuarterUniformityFraction`;
   return {
     treeSpacingM: file.treeSpacingM,
@@ -122,5 +123,6 @@ export function filledBlock(file: BlockFile, path: string, used: DefaultUsed[]):
         defaults.lowQuarterUniformityFraction,
       ),
     },
+    ...(surface === undefined ? {} : { surface: filledSurface(surface, `${path}.surface`, rainMm, used) }),
   };
 }

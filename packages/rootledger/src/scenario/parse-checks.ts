@@ -4,10 +4,13 @@ import { type Fault, fault } from "./faults.js";
 import { filledLimits, kcbFaults, limitFaults, lineFaults } from "./parse-block.js";
 import { readPart, valueAt } from "./parse-issues.js";
 import { programmeFaults, type RunPlace } from "./parse-programme.js";
+import { type NeedsRew, rewFaults } from "./parse-rew.js";
 import { soilFaults } from "./parse-soil.js";
+import { surfaceFaults } from "./parse-surface.js";
 import { kcbSchema, limitsSchema, linesSchema } from "./schema-block.js";
 import { programmeSchema } from "./schema-programme.js";
 import { soilSchema } from "./schema-soil.js";
+import { surfaceSchema } from "./schema-surface.js";
 
 /**
  * Faults of the block beyond its shape. Each part is checked if its own shape is right, whatever is wrong elsewhere, so that
@@ -23,6 +26,9 @@ export function blockFaults(file: unknown): Fault[] {
   const limits = readPart(limitsSchema.optional(), file, ["block", "tree", "limits"]);
   const limitsPath = "block.tree.limits";
   if (limits) found.push(...limitFaults(filledLimits(limits, limitsPath, []), limitsPath));
+  const surface = readPart(surfaceSchema, file, ["block", "surface"]);
+  const rainIntensityMmPerH = numberAt(file, ["weather", "rainIntensityMmPerH"]);
+  if (surface) found.push(...surfaceFaults(surface, "block.surface", { rainIntensityMmPerH }));
   return found;
 }
 
@@ -32,8 +38,15 @@ export function soilFaultsAt(file: unknown, path: readonly (string | number)[], 
   const depthPath = ["block", "tree", "roots", "depthCm"];
   const given = valueAt(file, depthPath);
   const depthCm = given === undefined ? defaults.rootDepthCm.value : numberAt(file, depthPath);
-  return soil ? soilFaults(soil, name, depthCm) : [];
+  if (soil === undefined) return [];
+  const found = soilFaults(soil, name, depthCm);
+  const evaporableCm = numberAt(file, ["block", "surface", "evaporableDepthCm"]);
+  return found.length > 0 ? found : rewFaults(soil, name, needsRew(file), evaporableCm);
 }
+
+/** Whether the file asks for evaporation that needs REW. */
+export const needsRew = (file: unknown): NeedsRew =>
+  valueAt(file, ["block", "surface", "evaporation"]) === "two-stage" ? "with-rew" : "without-rew";
 
 /** Faults of the programme at `path` beyond its shape. */
 export function programmeFaultsAt(file: unknown, path: readonly (string | number)[], name: string): Fault[] {

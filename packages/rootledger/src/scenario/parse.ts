@@ -4,13 +4,14 @@ import { defaults } from "./defaults.js";
 import type { Fault } from "./faults.js";
 import { migrated } from "./migrate.js";
 import { filledBlock } from "./parse-block.js";
-import { blockFaults, nameFaults, programmeFaultsAt, soilFaultsAt } from "./parse-checks.js";
+import { blockFaults, nameFaults, needsRew, programmeFaultsAt, soilFaultsAt } from "./parse-checks.js";
 import { pick } from "./parse-default.js";
 import { readPart, shapeFaults, valueAt } from "./parse-issues.js";
 import { filledProgramme } from "./parse-programme.js";
+import { withRew } from "./parse-rew.js";
 import { filledSoil } from "./parse-soil.js";
 import { readWeather, type WeatherRead } from "./parse-weather.js";
-import type { Comparison, EngineName, Scenario, SiteWeather, Start } from "./scenario.js";
+import type { Comparison, EngineName, Scenario, SiteWeather, Soil, Start } from "./scenario.js";
 import {
   type ComparisonFile,
   comparisonSchema,
@@ -20,6 +21,7 @@ import {
   seasonSchema,
   weatherSchema,
 } from "./schema-file.js";
+import type { SoilFile } from "./schema-soil.js";
 
 /** Texts of the files that the input names, by the name it uses. */
 export type Files = Readonly<Record<string, string>>;
@@ -51,7 +53,7 @@ export function parseScenario(input: unknown, files: Files): ParsedScenario {
   return parse(scenarioSchema, input, files, otherFaultsOfScenario, (file, weather, used) => ({
     scenario: {
       ...commonOf(file, weather, used),
-      soil: filledSoil(file.soil, "soil", used),
+      soil: soilOf(file, file.soil, "soil", used),
       programme: filledProgramme(file.programme, "programme", used),
     },
   }));
@@ -67,7 +69,7 @@ export function parseComparison(input: unknown, files: Files): ParsedComparison 
     comparison: {
       ...commonOf(file, weather, used),
       remark: file.remark,
-      soils: file.soils.map((soil, i) => filledSoil(soil, `soils[${i}]`, used)),
+      soils: file.soils.map((soil, i) => soilOf(file, soil, `soils[${i}]`, used)),
       programmes: file.programmes.map((programme, i) => filledProgramme(programme, `programmes[${i}]`, used)),
     },
   }));
@@ -129,10 +131,15 @@ function commonOf(file: ScenarioFile | ComparisonFile, weather: SiteWeather, use
     name,
     season,
     weather,
-    block: filledBlock(file.block, "block", used),
+    block: filledBlock(file.block, "block", weather.rainMm, used),
     start: filledStart(file.start ?? {}, used),
     engine: pick<EngineName>(used, "engine", file.engine, defaults.engine),
   };
+}
+
+function soilOf(file: ScenarioFile | ComparisonFile, soil: SoilFile, path: string, used: DefaultUsed[]): Soil {
+  const filled = filledSoil(soil, path, used);
+  return needsRew(file) === "with-rew" ? withRew(filled, soil, path, used) : filled;
 }
 
 const filledStart = (file: StartFile, used: DefaultUsed[]): Start => ({

@@ -23,6 +23,8 @@ export const dayColumns = [
   ["belowRoots", "L", "flux"],
   ["bottom", "L", "flux"],
   ["runoff", "L", "flux"],
+  ["heldByCanopy", "L", "flux"],
+  ["heldByLayer", "L", "flux"],
   ["thirsty", "h", "flux"],
   ["airless", "h", "flux"],
   ["fine", "h", "flux"],

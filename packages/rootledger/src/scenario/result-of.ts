@@ -100,6 +100,8 @@ function ledgerOf(now: Progress): Ledger {
   };
   const emitterCm3 = take(ledgerPlaces.emitter);
   const rainCm3 = take(ledgerPlaces.rain);
+  const heldByCanopyCm3 = take(ledgerPlaces.heldByCanopy);
+  const heldByLayerCm3 = take(ledgerPlaces.heldByLayer);
   const transpirationCm3 = take(ledgerPlaces.transpiration);
   const evaporationCm3 = take(ledgerPlaces.evaporation);
   const runoffCm3 = take(ledgerPlaces.runoff);
@@ -108,13 +110,17 @@ function ledgerOf(now: Progress): Ledger {
   const residualFraction = new Float64Array(count);
   for (let t = 0; t < count; t++) {
     const had = now.startCm3[t] + emitterCm3[t] + rainCm3[t];
-    residualCm3[t] = had - transpirationCm3[t] - evaporationCm3[t] - runoffCm3[t] - bottomCm3[t] - now.storedCm3[t];
+    const held = heldByCanopyCm3[t] + heldByLayerCm3[t];
+    const left = held + transpirationCm3[t] + evaporationCm3[t] + runoffCm3[t] + bottomCm3[t];
+    residualCm3[t] = had - left - now.storedCm3[t];
     residualFraction[t] = residualCm3[t] / had;
   }
   return {
     startCm3: now.startCm3.slice(),
     emitterCm3,
     rainCm3,
+    heldByCanopyCm3,
+    heldByLayerCm3,
     transpirationCm3,
     evaporationCm3,
     runoffCm3,

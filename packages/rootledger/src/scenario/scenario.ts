@@ -35,15 +35,61 @@ export interface Block {
   readonly rowSpacingM: number;
   readonly tree: Tree;
   readonly lines: Lines;
+  /** Left out: bare ground, `soil-limited` evaporation, all rain meets the soil. */
+  readonly surface?: Surface;
+}
+
+/** What stands between the weather and the soil. */
+export interface Surface {
+  readonly evaporation: "soil-limited" | "two-stage";
+  /** Depth that two-stage evaporation dries. */
+  readonly evaporableDepthCm: number;
+  /** Rain that a closed canopy holds, mm of the ground it covers; 0: none. */
+  readonly canopyStorageMm: number;
+  readonly layer?: SurfaceLayer;
+  /** Run-off of a day's rain by curve number, antecedent condition included; the rest falls evenly over the day. */
+  readonly curveNumber?: number;
+  /** What all this makes of the season's rain; made by `rainHeld`, and anew where the rain is changed. */
+  readonly rain?: RainHeld;
+}
+
+/** By day of the season, shares of the day's rain that do not reach the soil, on ground all under canopy and on ground in the open. */
+export interface RainHeld {
+  readonly byCanopy: Float64Array;
+  readonly byLayerUnderCanopy: Float64Array;
+  readonly byLayerInOpen: Float64Array;
+  /** Run-off by curve number, alike on all ground. */
+  readonly runoff: Float64Array;
+}
+
+/** Litter, mulch or gravel, by day of the season. Water from the lines under it is not held back. */
+export interface SurfaceLayer {
+  readonly where: "under-canopy" | "all-ground";
+  /** What is left of the evaporation of bare soil. */
+  readonly evaporationFactor: Float64Array;
+  /** Rain that it holds, mm of the ground it lies on. */
+  readonly storageMm: Float64Array;
 }
 
 export interface Tree {
   readonly name: string;
   readonly canopyDiameterM: number;
-  /** Basal crop coefficient by date; linear between the dates, the first and last hold beyond them. */
+  /** Basal crop coefficient by date; linear between the dates, the first and last hold beyond them. Empty beside `days`. */
   readonly kcb: readonly { readonly date: string; readonly kcb: number }[];
+  /** What the parser worked out from crop, stages, climate and modifiers; it comes before `kcb`. */
+  readonly days?: TreeDays;
   readonly roots: Roots;
   readonly limits: Limits;
+}
+
+/** The tree by day of the season. */
+export interface TreeDays {
+  /** Transpiration over ET0 on the whole ground of the tree. */
+  readonly kcb: Float64Array;
+  /** Upper limit of transpiration and evaporation over ET0; 0 where a single coefficient holds both. */
+  readonly kcMax: Float64Array;
+  /** Canopy that grows; left out, `canopyDiameterM` holds all season. */
+  readonly canopyDiameterM?: Float64Array;
 }
 
 export interface Roots {
@@ -90,6 +136,8 @@ export interface Soil {
     | { readonly kind: "free-drainage" }
     | { readonly kind: "water-table" }
     | { readonly kind: "impeding"; readonly conductivityMmPerH: number };
+  /** REW: water that the surface loses at full rate, for two-stage evaporation. */
+  readonly readilyEvaporableMm?: number;
   /** Sensitivity: share of the water entering the surface that cracks carry straight down. */
   readonly cracks?: { readonly fraction: number; readonly toDepthCm: number };
   /** Sensitivity: share of the pores that stay filled with air when the soil is wetted. */

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { defaults } from "./defaults.js";
 import { between, isoDate, named, openFraction, orDefault, positive, whole } from "./schema-fields.js";
+import { type SurfaceFile, surfaceSchema } from "./schema-surface.js";
 
 export interface LinesFile {
   offsetsM: number[];
@@ -38,6 +39,7 @@ export interface BlockFile {
   rowSpacingM: number;
   tree: TreeFile;
   lines: LinesFile;
+  surface?: SurfaceFile | undefined;
 }
 
 export const linesSchema: z.ZodType<LinesFile> = z.strictObject({
@@ -122,4 +124,9 @@ export const blockSchema: z.ZodType<BlockFile> = z.strictObject({
   rowSpacingM: between(0.5, 30, "Distance between rows, m."),
   tree: treeSchema,
   lines: linesSchema,
+  surface: surfaceSchema
+    .optional()
+    .describe(
+      "Litter, mulch, leaves that hold rain, run-off, how the soil dries. Default: bare, all rain meets the soil.",
+    ),
 });

@@ -17,6 +17,7 @@ export interface SoilFile {
   bottom?: BottomFile | undefined;
   cracks?: { fraction: number; toDepthCm: number } | undefined;
   trappedAirFraction?: number | undefined;
+  readilyEvaporableMm?: number | undefined;
 }
 
 const bottomSchema = z.discriminatedUnion("kind", [
@@ -58,5 +59,9 @@ export const soilSchema: z.ZodType<SoilFile> = z.strictObject({
     0,
     0.4,
     "Sensitivity, off unless given: share of the pores that keep their air when wetted.",
+  ).optional(),
+  readilyEvaporableMm: positive(
+    20,
+    "REW, water that the surface loses at full rate, mm; with two-stage evaporation. Default: middle of FAO-56 table 19 for the top texture.",
   ).optional(),
 });

@@ -1,7 +1,8 @@
 import { valveEvents } from "../programme/valve-events.js";
 import { headFromTension } from "../units.js";
-import { bucketEngine } from "../water/bucket.js";
+import { bucketEngine, type WaterSetup } from "../water/bucket.js";
 import type { WaterEngine } from "../water/engine.js";
+import { twoStageEvaporation } from "../water/evaporation.js";
 import { thetaAtHead } from "../water/ground.js";
 import type { Result, RunStatus, TreeName } from "../water/result.js";
 import { type PlainState, plainState, restoreState, stateFromPlain } from "../water/state.js";
@@ -95,6 +96,7 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
     stress: twoLimits(limits),
     bottom,
     ...(cracks === undefined ? {} : { bypass: cracks }),
+    ...evaporationOf(scenario),
     ...(options.thetaChangePerStep === undefined ? {} : { thetaChangePerStep: options.thetaChangePerStep }),
   });
   const treeNames = options.trees ?? ["mean"];
@@ -205,6 +207,16 @@ function bucketUnlessAsked(scenario: Scenario): EngineMaker {
   throw new RangeError(
     'simulate requires options.engine for a scenario with engine "richards": pass engineOf(scenario) of rootledger/scenario',
   );
+}
+
+/** Two-stage evaporation where the block asks for it. @throws RangeError if the soil has no REW. */
+function evaporationOf({ block, soil }: Scenario): Pick<WaterSetup, "evaporationOn"> {
+  const { surface } = block;
+  if (surface?.evaporation !== "two-stage") return {};
+  const { readilyEvaporableMm = Number.NaN } = soil;
+  return {
+    evaporationOn: (ground) => twoStageEvaporation(ground, { readilyEvaporableMm, depthCm: surface.evaporableDepthCm }),
+  };
 }
 
 /** Flow of a tree's emitters over the mean. */

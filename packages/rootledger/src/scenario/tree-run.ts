@@ -60,6 +60,7 @@ function advanceHour(
   const { state, fluxes, forcing } = tree;
   const { lanes, laneAreaCm2 } = prepared.grid;
   const day = (hour / 24) | 0;
+  const soilShare = demand.rainShares?.soil;
   clearFluxes(fluxes);
   state.timeH = hour;
   let fromH = hour;
@@ -77,7 +78,8 @@ function advanceHour(
     forcing.emitterCm3PerH = open ? prepared.treeFlowLPerH * 1000 * tree.flowFactor : 0;
     forcing.transpirationCm3PerH = demand.transpirationCm3[day] * sun;
     for (let j = 0; j < lanes; j++) {
-      forcing.rainCm3PerH[j] = rain * laneAreaCm2[j];
+      const reaching = soilShare === undefined ? rain : rain * soilShare[day * lanes + j];
+      forcing.rainCm3PerH[j] = reaching * laneAreaCm2[j];
       forcing.evaporationCm3PerH[j] = demand.evaporationCm3[day * lanes + j] * sun;
     }
     engine.advance(state, forcing, toH, fluxes);

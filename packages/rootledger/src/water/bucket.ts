@@ -21,8 +21,10 @@ export interface WaterSetup {
   readonly stress: StressProcess;
   /** Default `uptakeInto`. */
   readonly uptake?: UptakeProcess;
-  /** Default `soilLimitedEvaporation(ground)`. */
+  /** Default what `evaporationOn` makes, else `soilLimitedEvaporation(ground)`. */
   readonly evaporation?: EvaporationProcess;
+  /** Makes the evaporation process for the cells of an engine, which may be finer than these. */
+  readonly evaporationOn?: (ground: Ground) => EvaporationProcess;
   /** Default free drainage (unit gradient). */
   readonly bottom?: BottomEdge;
   /** Cracks: this share of what enters a lane from the surface goes straight to the layer that holds `toDepthCm`. Default none. */
@@ -44,7 +46,7 @@ const shortestStepH = 1 / 2000;
 export function bucketEngine(setup: WaterSetup): WaterEngine {
   const { ground, lines, roots, innerEdge, stress } = setup;
   const takeUp = setup.uptake ?? uptakeInto;
-  const evaporate = setup.evaporation ?? soilLimitedEvaporation(ground);
+  const evaporate = setup.evaporation ?? (setup.evaporationOn ?? soilLimitedEvaporation)(ground);
   const thetaChange = setup.thetaChangePerStep ?? 0.01;
   const { layers, lanes, cells, laneAreaCm2, thicknessCm } = ground.grid;
   const faces = facesOf(ground.grid);

@@ -31,7 +31,7 @@ export {
   type WaterFluxes,
   type WaterState,
 } from "./engine.js";
-export { type EvaporationProcess, soilLimitedEvaporation } from "./evaporation.js";
+export { type EvaporationProcess, soilLimitedEvaporation, twoStageEvaporation } from "./evaporation.js";
 export { type Grid, type RingShape, ringGrid, type StripShape, stripGrid } from "./grid.js";
 export { fillGround, type Ground, thetaAtHead } from "./ground.js";
 export {

@@ -28,7 +28,11 @@ export interface Measure {
 export interface Ledger {
   readonly startCm3: Float64Array;
   readonly emitterCm3: Float64Array;
+  /** All rain that fell on the tree's ground. */
   readonly rainCm3: Float64Array;
+  /** Rain that leaves, and litter or mulch, held and gave back to the air. */
+  readonly heldByCanopyCm3: Float64Array;
+  readonly heldByLayerCm3: Float64Array;
   readonly transpirationCm3: Float64Array;
   readonly evaporationCm3: Float64Array;
   readonly runoffCm3: Float64Array;

@@ -8,7 +8,6 @@ import {
   type WaterFluxes,
   type WaterState,
 } from "./engine.js";
-import type { EvaporationProcess } from "./evaporation.js";
 import type { Grid } from "./grid.js";
 import { fillGround, type Ground } from "./ground.js";
 import { type RichardsEngine, richardsEngine } from "./richards.js";
@@ -21,8 +20,6 @@ export interface RefinedSetup extends Omit<RichardsSetup, "evaporation" | "top">
   readonly fineness?: Fineness;
   /** Share of the roots by fine cell; default each coarse cell's share spread evenly over its volume. */
   readonly rootShare?: (fine: Grid) => Float64Array;
-  /** Makes the evaporation process for the fine ground; default `soilLimitedEvaporation`. */
-  readonly evaporationOn?: (fine: Ground) => EvaporationProcess;
 }
 
 export interface RefinedEngine extends RichardsEngine {
