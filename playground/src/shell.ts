@@ -2,8 +2,9 @@ import { css, html, LitElement, type TemplateResult } from "lit";
 import { nextTurn } from "./charts/turn.js";
 import "./fields/choice-field.js";
 import "./pages/compare-page.js";
+import type { CheckView } from "./pages/check-view.js";
 import "./pages/model-status.js";
-import { comparisonFile } from "./state/comparison-file.js";
+import { comparisonFile, type Excerpt } from "./state/comparison-file.js";
 import { demo, initialScene } from "./state/demo.js";
 import { fieldsOf } from "./state/fields.js";
 import { plansOf } from "./state/programme-plan.js";
@@ -12,6 +13,9 @@ import { type Scene, spanDays } from "./state/scene.js";
 import { Store } from "./state/store.js";
 import { words } from "./text/words.js";
 import { Model } from "./worker/model.js";
+import { PhysicsCheck } from "./worker/physics-check.js";
+import { soilAt } from "./worker/soil-memory.js";
+import { startWorker } from "./worker/start-worker.js";
 
 const previewDays = 14;
 
@@ -35,9 +39,8 @@ export class Shell extends LitElement {
 
   readonly #initial = initialScene(demo, (flow) => treeFlowLPerH(demo.block, flow));
   readonly #store = new Store(this.#initial, fieldsOf(this.#initial, demo.season.days));
-  readonly #model = new Model(
-    () => new Worker(new URL("./worker/compare.worker.ts", import.meta.url), { type: "module" }),
-  );
+  readonly #model = new Model(startWorker);
+  readonly #check = new PhysicsCheck(startWorker);
   #asked = "";
   /** The scene of the newest season that was computed, to go back to. */
   #lastGood: Scene | undefined;
@@ -49,6 +52,7 @@ export class Shell extends LitElement {
       if (this.#model.state.kind === "ready") this.#lastGood = this.#store.scene;
       this.requestUpdate();
     });
+    this.#check.addEventListener("check-changed", () => this.requestUpdate());
     this.#sceneChanged();
   }
 
@@ -73,7 +77,8 @@ export class Shell extends LitElement {
         </span>
       </header>
       <main>
-        <rl-compare-page .demo=${demo} .scene=${scene} .plans=${plansOf(scene, demo)} .season=${model.season} .preview=${model.preview} .stale=${model.stale} .wall=${scene.wall}
+        <rl-compare-page .demo=${demo} .scene=${scene} .plans=${plansOf(scene, demo)} .season=${model.season} .preview=${model.preview} .stale=${model.stale} .wall=${scene.wall} .check=${this.#checkView()}
+          @check-asked=${() => this.#askCheck()} @check-stopped=${() => this.#check.stop()}
           @scene-edited=${(e: CustomEvent<(scene: Scene) => Scene>) => this.#edit(e.detail)}>
           <rl-model-status slot="status" .state=${model.state} .faults=${this.#store.faults} .stale=${model.stale} .previewDays=${model.preview ? previewDays : 0}
             .days=${demo.season.days} .arms=${scene.programmes.length * scene.soils.length} .canUndo=${this.#lastGood !== undefined}
@@ -100,21 +105,38 @@ export class Shell extends LitElement {
   /** Asks the model for the scene, unless all that changed is how it is looked at. */
   #ask(when: "always" | "only if needed" = "always"): void {
     const { scene } = this.#store;
+    const file = this.#file();
+    const key = JSON.stringify(file);
+    const asked = `${scene.tree} ${key}`;
+    if (asked === this.#asked && when === "only if needed") return;
+    this.#asked = asked;
+    if (this.#check.subject?.key !== key) this.#check.stop();
+    const { firstDay } = spanDays({ hour: scene.hour, span: String(previewDays) as Scene["span"] }, demo.season.days);
+    const excerpt = { firstDay, days: Math.min(previewDays, demo.season.days) };
+    this.#model.ask({ file, tree: scene.tree, preview: { file: this.#file(excerpt), firstDay } });
+  }
+
+  #file(excerpt?: Excerpt): object {
+    const { scene } = this.#store;
     const names = {
       programmes: scene.programmes.map((p, i) => `${"ABCD"[i]}: ${words.programmes.name(p.everyDays, p.pulses)}`),
       soils: scene.soils.map((soil, i) => `${i + 1}: ${words.soil.name(soil.texture, soil.structure)}`),
     };
-    const file = comparisonFile(demo, scene, names);
-    const asked = JSON.stringify([file, scene.tree]);
-    if (asked === this.#asked && when === "only if needed") return;
-    this.#asked = asked;
-    const { firstDay } = spanDays({ hour: scene.hour, span: String(previewDays) as Scene["span"] }, demo.season.days);
-    const excerpt = { firstDay, days: Math.min(previewDays, demo.season.days) };
-    this.#model.ask({
-      file,
-      tree: scene.tree,
-      preview: { file: comparisonFile(demo, scene, names, excerpt), firstDay },
-    });
+    return comparisonFile(demo, scene, names, excerpt);
+  }
+
+  /** The days in view by the slow engine, from the soil as the season has it on the first of them. */
+  #askCheck(): void {
+    const { season, stale } = this.#model;
+    if (!season || stale) return;
+    const excerpt = spanDays(this.#store.scene, demo.season.days);
+    const starts = season.result.arms.map(({ result }) => soilAt(result, excerpt.firstDay));
+    this.#check.ask({ file: this.#file(excerpt), starts }, { key: JSON.stringify(this.#file()), ...excerpt });
+  }
+
+  #checkView(): CheckView {
+    const { state, answer, subject } = this.#check;
+    return { state, answer, subject, stale: subject !== undefined && !this.#asked.endsWith(subject.key) };
   }
 
   #skip(): void {

@@ -7,8 +7,10 @@ import { statePatternStyles, statePatterns } from "./state-patterns.js";
 
 /** Root-hours as one bar: thirsty from the left, airless from the right, fine between them. */
 export class HoursChart extends LitElement {
-  static override properties = { season: { attribute: false } };
-  declare season: ArmSeason | undefined;
+  static override properties = { season: { attribute: false }, outlined: { type: Boolean, reflect: true } };
+  declare season: Pick<ArmSeason, "programme" | "thirstyH" | "fineH" | "airlessH"> | undefined;
+  /** Set apart by its frame: the answer of the other engine. */
+  declare outlined: boolean;
 
   static override styles = [
     statePatternStyles,
@@ -20,6 +22,7 @@ export class HoursChart extends LitElement {
       .airless-text { fill: var(--airless); font-weight: 650; }
       .fine { fill: var(--fine); }
       .frame { fill: none; stroke: var(--ink); stroke-width: 1; }
+      :host([outlined]) .frame { stroke-width: 2.5; stroke-dasharray: 5 3; }
     `,
   ];
 

@@ -6,6 +6,13 @@ import { type ArmPicture, rowOf } from "./arm-picture.js";
 import { binMeans, daySums, keptExtremes } from "./geometry/hour-bins.js";
 import { SizeController } from "./size-controller.js";
 
+/** Root-zone water by hour from an hour of the season on, mm. */
+export interface SecondTrace {
+  readonly firstHour: number;
+  readonly storageMm: Float64Array;
+  readonly stale: boolean;
+}
+
 /** Root-zone water by hour between its two limits, with runs (ink) and rain (hollow) beneath. */
 export class StorageChart extends LitElement {
   static override properties = {
@@ -16,6 +23,7 @@ export class StorageChart extends LitElement {
     lowMm: { type: Number },
     highMm: { type: Number },
     mostRainMm: { type: Number },
+    second: { attribute: false },
   };
   declare arm: ArmPicture | undefined;
   declare hour: number;
@@ -26,6 +34,8 @@ export class StorageChart extends LitElement {
   declare highMm: number;
   /** Rain of the day that fills the rain strip, the same for all. */
   declare mostRainMm: number;
+  /** The same water by another engine, drawn as ticks. */
+  declare second: SecondTrace | undefined;
 
   static override styles = css`
     :host { display: block; cursor: ew-resize; touch-action: pan-y; }
@@ -40,6 +50,9 @@ export class StorageChart extends LitElement {
     .rule { stroke: var(--rule); stroke-width: 1; }
     .run { fill: var(--ink); }
     .rain { fill: var(--paper); stroke: var(--ink); stroke-width: 1.1; }
+    .second { fill: none; stroke: var(--ink); stroke-width: 1.6; }
+    .second-halo { fill: none; stroke: var(--paper); stroke-width: 4; }
+    .second-stale { opacity: 0.45; stroke-dasharray: 2 2; }
     .cursor { stroke: var(--ink); stroke-width: 1; }
     .dot { fill: var(--paper); stroke: var(--ink); stroke-width: 1.8; }
     .value { fill: var(--ink); font-weight: 650; }
@@ -99,6 +112,10 @@ export class StorageChart extends LitElement {
       arm.airLineMm,
       arm.pullLineMm,
     );
+    const { second } = this;
+    if (second && second.storageMm.length > 0) {
+      this.#summary += words.check.summary(Math.min(...second.storageMm), Math.max(...second.storageMm));
+    }
     const runsTop = this.#plotHeight + em * 0.7;
     const runsHeight = em * 0.8;
     const rainTop = runsTop + runsHeight + em * 0.35;
@@ -114,6 +131,7 @@ export class StorageChart extends LitElement {
           <text x=${this.#left - em * 0.3} y=${this.#y(mm) + em * 0.28} text-anchor="end">${mm}</text>`,
       )}
       <path class="water" d=${path}></path>
+      ${this.second ? this.#drawSecond(this.second, width) : nothing}
       ${this.#limit("air", arm.airLineMm, words.storage.air, arm.airReturnKPa, points, width)}
       ${this.#limit("pull", arm.pullLineMm, words.storage.pull, arm.pullLimitKPa, points, width)}
       ${binMeans(arm.valveOpen, from, to, perBin).map((bin) =>
@@ -137,6 +155,26 @@ export class StorageChart extends LitElement {
         ({ day, anchor }) =>
           svg`<text x=${this.#x(day * 24)} y=${rainTop + rainHeight + em * 1.05} text-anchor=${anchor}>${dayLabel(arm.startDate, day)}</text>`,
       )}
+    `;
+  }
+
+  /** A tick across the line at every few letter widths, so that it is read as points beside a line. */
+  #drawSecond({ firstHour, storageMm, stale }: SecondTrace, width: number): TemplateResult {
+    const { em } = this.#size;
+    const step = Math.max(1, Math.round(this.#x.invert(this.#left + em * 0.55) - this.#x.invert(this.#left)));
+    const half = em * 0.32;
+    let path = "";
+    for (let row = 0; row < storageMm.length; row += step) {
+      const px = this.#x(firstHour + row + 1);
+      if (px < this.#left || px > width) continue;
+      path += `M${px.toFixed(1)} ${(this.#y(storageMm[row]!) - half).toFixed(1)}v${(2 * half).toFixed(1)}`;
+    }
+    if (path === "") return svg``;
+    const key = stale ? words.check.staleKey : words.check.key;
+    return svg`
+      <path class="second-halo" d=${path}></path>
+      <path class="second ${stale ? "second-stale" : ""}" d=${path}></path>
+      <text class="halo" x=${this.#left + 2} y=${this.#plotHeight - em * 0.2}>${key}</text>
     `;
   }
 

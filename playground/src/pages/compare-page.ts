@@ -1,20 +1,25 @@
-import { css, html, LitElement, nothing, type TemplateResult } from "lit";
+import { html, LitElement, nothing, type TemplateResult } from "lit";
 import { column } from "rootledger";
 import "../charts/time-scrubber.js";
 import "../fields/choice-field.js";
 import "../fields/litres-field.js";
 import "../fields/programme-sentence.js";
+import type { SecondTrace } from "../charts/storage-chart.js";
 import type { SeasonStrip } from "../charts/time-scrubber.js";
 import { nextTurn } from "../charts/turn.js";
 import type { DemoFile } from "../state/demo.js";
 import { withSoil } from "../state/fields.js";
 import { changedProgramme, lockedScene, type ProgrammePlan, unlockedScene } from "../state/programme-plan.js";
 import { type ProgrammeScene, type Scene, type SoilScene, spanDays, spans } from "../state/scene.js";
-import { amount } from "../text/number-format.js";
+import { dayLabel } from "../text/number-format.js";
 import { words } from "../text/words.js";
 import type { Answer } from "../worker/protocol.js";
+import { aboutComparison } from "./about-comparison.js";
 import { type ArmView, armViews } from "./arm-pictures.js";
 import "./badge-line.js";
+import "./check-control.js";
+import type { CheckView } from "./check-view.js";
+import { compareStyles } from "./compare-styles.js";
 import { waterAxes, wettestDay } from "./findings.js";
 import { pageStyles } from "./page-styles.js";
 import "./soil-row.js";
@@ -37,6 +42,7 @@ export class ComparePage extends LitElement {
     preview: { attribute: false },
     stale: { type: Boolean },
     wall: { type: Boolean, reflect: true },
+    check: { attribute: false },
     manyHours: { state: true },
   };
   declare demo: DemoFile;
@@ -47,50 +53,11 @@ export class ComparePage extends LitElement {
   declare stale: boolean;
   /** Pictures, slider and one number only. */
   declare wall: boolean;
+  /** The slow engine's answer, if it was asked. */
+  declare check: CheckView;
   declare manyHours: boolean;
 
-  static override styles = [
-    pageStyles,
-    css`
-      .intro { display: flex; flex-wrap: wrap; gap: 0.4rem 2.2rem; align-items: baseline; margin: 1rem 0 0.7rem; }
-      .intro > div { min-height: 1.5em; }
-      h1 { font-size: var(--size-large); line-height: 1.15; text-wrap: balance; }
-      .heads { position: sticky; top: 0; z-index: 2; background: var(--paper); padding: 0.35rem 0; border-bottom: 1px solid var(--rule); }
-      .heads b { display: inline-block; min-width: 1.2em; }
-      .heads h2 { font-size: var(--size-body); margin: 0; font-weight: 650; }
-      .sentences { padding: 0.4rem 0 0.9rem; }
-      .shared div { display: grid; gap: 0.5rem; justify-items: start; padding-top: 0.25rem; }
-      .shared summary { cursor: pointer; padding: 0.5rem 0; }
-      .empty .with-rail { padding: 4rem 0 12rem; border-top: 1.5px solid var(--rule); }
-      .empty .columns > div { height: 11rem; border: 1px solid var(--rule-strong); border-top: 1.5px solid var(--ink); }
-      .tabs { border: 0; padding: 0; margin: 0 0 0.4rem; }
-      .tabs legend { padding: 0; color: var(--ink-quiet); font-size: var(--size-small); }
-      .tabs div { display: grid; grid-auto-flow: column; grid-auto-columns: 1fr; border: 1.5px solid var(--ink); border-radius: 1.4rem; overflow: hidden; }
-      .tabs label { text-align: center; padding: 0.5rem 0.3rem; cursor: pointer; font-size: var(--size-small); line-height: 1.2; }
-      .tabs b { display: block; }
-      .tabs input { position: absolute; opacity: 0; pointer-events: none; }
-      .tabs label:has(input:checked) { background: var(--ink); color: var(--paper); }
-      .tabs label:has(input:focus-visible) { outline: 3px solid var(--ink); outline-offset: -6px; }
-      footer { position: sticky; bottom: 0; z-index: 3; background: var(--paper); border-top: 1.5px solid var(--ink); padding: 0.55rem 0 max(0.55rem, env(safe-area-inset-bottom)); }
-      .about { border-top: 1.5px solid var(--ink); padding: 1.2rem 0 2rem; display: grid; gap: 0.5rem; max-width: 46rem; }
-      .about li { margin: 0.2rem 0; }
-      .about summary { cursor: pointer; }
-      .about summary:focus-visible { outline: 3px solid var(--ink); outline-offset: 2px; }
-      @media (max-width: 700px) {
-        .heads { position: static; }
-        .heads { display: none; }
-        h1 { font-size: 1.25rem; }
-        .tabs legend { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
-      }
-      :host([wall]) :is(.intro > div, .sentences, .tabs) { display: none; }
-      :host([wall]) .intro { position: absolute; width: 1px; height: 1px; margin: 0; overflow: hidden; clip-path: inset(50%); }
-      :host([wall]) .with-rail { grid-template-columns: minmax(0, 1fr); }
-      @media print {
-        footer, .tabs { display: none; }
-        .heads { position: static; }
-      }
-    `,
-  ];
+  static override styles = [pageStyles, compareStyles];
 
   readonly #narrow = matchMedia("(max-width: 700px)");
   #views: { answer: Answer; tree: string; views: ArmView[][] }[] = [];
@@ -137,10 +104,10 @@ export class ComparePage extends LitElement {
       </div></div></div>
       <div class="sentences with-rail">
         <div class="columns">${scene.programmes.map((p, i) => this.#programme(p, i))}</div>
-        ${this.#shared()}
+        <div>${this.#shared()}${this.#checkControl()}</div>
       </div>
       ${season ? this.#rows(season) : this.#empty()}
-      ${season && !scene.wall ? this.#about(season) : nothing}
+      ${season && !scene.wall ? aboutComparison(season) : nothing}
       ${season ? this.#footer(season) : nothing}
     `;
   }
@@ -191,6 +158,42 @@ export class ComparePage extends LitElement {
     </details>`;
   }
 
+  #checkControl(): TemplateResult {
+    const { scene, demo } = this;
+    const { firstDay, days } = spanDays(scene, demo.season.days);
+    const label = (day: number): string => dayLabel(demo.season.startDate, day);
+    const arms = scene.soils.flatMap((soil) =>
+      scene.programmes.map((_, i) => ({
+        soil: words.soil.name(soil.texture, soil.structure),
+        letter: armLetters[i]!,
+      })),
+    );
+    return html`<rl-check-control .check=${this.check} .seasonReady=${this.season !== undefined && !this.stale}
+      .days=${`${label(firstDay)}–${label(firstDay + days - 1)}`} .arms=${arms}></rl-check-control>`;
+  }
+
+  #secondMade: { check: CheckView; rows: (SecondTrace | undefined)[] } | undefined;
+
+  /** Traces of the slow engine, run by run; made once per answer. */
+  #second(soil: number): readonly (SecondTrace | undefined)[] {
+    const { check, scene } = this;
+    const made = this.#secondMade;
+    if (made === undefined || made.check.answer !== check.answer || made.check.stale !== check.stale) {
+      const rows = (check.answer?.physics ?? []).map((result) =>
+        result.status.kind === "finished"
+          ? {
+              firstHour: (check.subject?.firstDay ?? 0) * 24,
+              storageMm: column(result.hours, "rootZoneWater").values,
+              stale: check.stale,
+            }
+          : undefined,
+      );
+      this.#secondMade = { check, rows };
+    }
+    const count = scene.programmes.length;
+    return (this.#secondMade?.rows ?? []).slice(soil * count, (soil + 1) * count);
+  }
+
   /** What the pictures show: the season, or a preview where it is newer and reaches the hour. */
   #picturesAnswer(season: Answer): Answer {
     const { preview, scene } = this;
@@ -211,7 +214,7 @@ export class ComparePage extends LitElement {
       ${scene.soils.map((soil, i) => {
         const frame = { ...span, ...axes[i]!, mostRainMm, mostBelowL, seasonDays: this.demo.season.days };
         return html`<rl-soil-row .scene=${scene} .soil=${soil} .season=${seasonViews[i]!} .pictures=${pictures[i]!} .frame=${frame}
-          .result=${season.result} .stale=${this.stale} .picturesStale=${this.stale && shown === season} .manyHours=${this.manyHours} .wall=${scene.wall} .withKey=${i === 0}
+          .result=${season.result} .stale=${this.stale} .picturesStale=${this.stale && shown === season} .manyHours=${this.manyHours} .wall=${scene.wall} .withKey=${i === 0} .index=${i} .check=${this.check} .second=${this.#second(i)}
           @soil-changed=${(e: CustomEvent<Partial<SoilScene>>) => this.#change((s) => withSoil(s, i, e.detail))}></rl-soil-row>`;
       })}
     `;
@@ -230,18 +233,6 @@ export class ComparePage extends LitElement {
       this.#scalesMade = { views, scales };
     }
     return this.#scalesMade.scales;
-  }
-
-  #about(season: Answer): TemplateResult {
-    const { result } = season;
-    return html`<section class="about small">
-      <p>${result.remark}</p>
-      <p>${words.about.never} ${words.section.smoothed} ${words.tree.sectionIsMean}</p>
-      ${[...new Set(result.arms.flatMap((arm) => arm.result.notes))].map((note) => html`<p>${words.about.note} ${note}.</p>`)}
-      <p>${words.about.computedHere(result.version, season.tookMs / 1000)}</p>
-      <details><summary>${words.about.defaults} (${amount(result.defaultsUsed.length)})</summary>
-        <ul>${result.defaultsUsed.map((d) => html`<li>${d.path}: ${d.value}. ${d.source}</li>`)}</ul></details>
-    </section>`;
   }
 
   #footer(season: Answer): TemplateResult {

@@ -56,7 +56,7 @@ export class ModelStatus extends LitElement {
     }
     return html`<div class="failed">
       <p><strong>${w.failed}</strong></p>
-      ${state.faults.length > 0 ? html`<ul>${state.faults.map((f) => html`<li>${w.faultLine(f.path, f.received, f.rule)}</li>`)}</ul>` : html`<p>${state.message}</p>`}
+      ${state.faults.length > 0 ? html`<ul>${state.faults.map((f) => html`<li>${w.fault(f)}</li>`)}</ul>` : html`<p>${state.message}</p>`}
       <p>${this.stale ? w.kept : nothing}</p>
       <p>${this.canUndo ? html`<button type="button" @click=${() => this.#tell("undo")}>${w.undo}</button>` : nothing}${state.faults.length === 0 ? html`<button type="button" @click=${() => this.#tell("retry")}>${w.retry}</button>` : nothing}</p>
     </div>`;

@@ -6,6 +6,7 @@ import "../charts/hours-chart.js";
 import "../charts/number-table.js";
 import "../charts/section-chart.js";
 import "../charts/soil-key.js";
+import type { SecondTrace } from "../charts/storage-chart.js";
 import "../charts/storage-chart.js";
 import { clock, longDayLabel } from "../text/number-format.js";
 import { words } from "../text/words.js";
@@ -35,6 +36,8 @@ export interface RowPictures {
   readonly manyHours: boolean;
   readonly wall: boolean;
   readonly withKey: boolean;
+  /** Root-zone water by the slow engine, by programme, where it was asked. */
+  readonly second: readonly (SecondTrace | undefined)[];
   /** Class of what is told about the season, and of the pictures, while they are from before a change. */
   readonly dimmedSeason: string;
   readonly dimmedPictures: string;
@@ -92,7 +95,7 @@ export function storageFigure(row: RowPictures): TemplateResult {
   const beneath = season.map((v) => v.season.beneathShare);
   const chart = (v: ArmView, i: number) =>
     html`<rl-storage-chart ?data-shown=${i === shown} .arm=${v.picture} .hour=${hour} .firstDay=${frame.firstDay} .days=${frame.days}
-      .lowMm=${frame.lowMm} .highMm=${frame.highMm} .mostRainMm=${frame.mostRainMm}></rl-storage-chart>`;
+      .lowMm=${frame.lowMm} .highMm=${frame.highMm} .mostRainMm=${frame.mostRainMm} .second=${row.second[i]}></rl-storage-chart>`;
   return html`
     <figure class="storage">
       <h3 class=${dimmedSeason}>${words.storage.title(name, above, beneath)}</h3>

@@ -1,11 +1,14 @@
 import { css, html, LitElement, type TemplateResult } from "lit";
 import type { ComparisonResult } from "rootledger/compare";
+import type { SecondTrace } from "../charts/storage-chart.js";
 import { nextTurn } from "../charts/turn.js";
 import "../fields/choice-field.js";
 import type { Scene, SoilScene } from "../state/scene.js";
 import { structureWords, textures } from "../state/soil-words.js";
 import { words } from "../text/words.js";
 import type { ArmView } from "./arm-pictures.js";
+import "./check-figure.js";
+import type { CheckView } from "./check-view.js";
 import { pageStyles } from "./page-styles.js";
 import { hoursFigure, type RowFrame, sectionFigure, storageFigure } from "./row-figures.js";
 import "./season-ledger.js";
@@ -26,6 +29,9 @@ export class SoilRow extends LitElement {
     manyHours: { type: Boolean },
     withKey: { type: Boolean },
     wall: { type: Boolean, reflect: true },
+    check: { attribute: false },
+    second: { attribute: false },
+    index: { type: Number },
   };
   declare scene: Scene;
   declare soil: SoilScene;
@@ -41,6 +47,10 @@ export class SoilRow extends LitElement {
   /** The first row explains how the soil is drawn. */
   declare withKey: boolean;
   declare wall: boolean;
+  declare check: CheckView;
+  declare second: readonly (SecondTrace | undefined)[];
+  /** Place of the soil in the comparison. */
+  declare index: number;
 
   static override styles = [
     pageStyles,
@@ -68,7 +78,7 @@ export class SoilRow extends LitElement {
         h2 { font-size: 1.25rem; }
         .letter { display: block; font-weight: 650; font-size: var(--size-small); }
       }
-      :host([wall]) :is(.storage, .hours, .rail, rl-verdict-brief, h3, rl-number-table) { display: none; }
+      :host([wall]) :is(.storage, .hours, .rail, rl-check-figure, rl-verdict-brief, h3, rl-number-table) { display: none; }
       :host([wall]) { padding: 0.3rem 0 0; border-top-width: 1px; }
       :host([wall]) :is(header, figure) { margin: 0; }
       :host([wall]) :is(header .small) { display: none; }
@@ -102,6 +112,7 @@ export class SoilRow extends LitElement {
       manyHours,
       wall,
       withKey,
+      second: this.second,
       dimmedSeason: dimmed,
       dimmedPictures: this.picturesStale ? "stale" : "",
     };
@@ -111,6 +122,7 @@ export class SoilRow extends LitElement {
       <div class="with-rail">
         <div>
           ${sectionFigure(row)}${storageFigure(row)}${hoursFigure(row)}
+          <rl-check-figure .check=${this.check} .soil=${soil} .soilIndex=${this.index} .name=${name} .letters=${letters} .startDate=${pictures[0]!.picture.startDate}></rl-check-figure>
         </div>
         <div class="rail ${dimmed}">
           <h3>${words.ledger.heading(name)}</h3>

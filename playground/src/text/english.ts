@@ -1,4 +1,6 @@
 import type { Badge, Question } from "rootledger/compare";
+import type { FaultLine } from "../worker/protocol.js";
+import { check } from "./english/check.js";
 import { amount, clock, listed, percent, whole } from "./number-format.js";
 
 const counts = ["no", "one", "two", "three", "four"];
@@ -192,6 +194,7 @@ export const english = {
       floor: number,
     ): string =>
       `${measures[id] ?? id} ${verb(id, verdict)} by ${valueText(Math.abs(difference), unit)}, from ${amount(fromValue)} to ${valueText(toValue, unit)} (floor ${valueText(floor, unit)}).`,
+    measure: (id: string, unit: string): string => `${measures[id] ?? id}, ${unitText(unit)}`,
     unclear: (id: string, unit: string, difference: number, floor: number): string =>
       `${measures[id] ?? id}: no clear difference (${signed(difference)} ${unitText(unit)}, floor ${valueText(floor, unit)}).`,
     brief: (
@@ -235,8 +238,7 @@ export const english = {
     kept: "What you set is kept, and the pictures are from before your change.",
     undo: "Undo the last change",
     retry: "Try again",
-    faultLine: (path: string, received: string, rule: string): string =>
-      `${placeText(path)} ${rule}; it is ${received}.`,
+    fault: ({ path, received, rule }: FaultLine): string => `${placeText(path)} ${rule}; it is ${received}.`,
     linkFaults: "Part of the link could not be used; the rest of it is shown.",
     linkFault: (key: string, received: string, rule: string | undefined): string =>
       rule === undefined
@@ -244,6 +246,7 @@ export const english = {
         : `“${key}” was “${received}”; it must be ${rule}.`,
     dismiss: "Close",
   },
+  check,
   table: "The numbers",
   about: {
     note: "The model notes:",

@@ -1,6 +1,7 @@
 import { parseComparison } from "rootledger/scenario";
 import weatherText from "../../../data/demo/weather.csv?raw";
-import type { Answer, CompareRequest, WorkerMessage } from "./protocol.js";
+import { checkWithPhysics } from "./physics-run.js";
+import type { Answer, CheckRequest, CompareRequest, WorkerMessage } from "./protocol.js";
 import { type SlicedOptions, type Slices, slicedCompare } from "./sliced-compare.js";
 import { recall, remember, type SoilMemory } from "./soil-memory.js";
 
@@ -14,10 +15,20 @@ let seasonTookMs = 0;
 let memory: SoilMemory | undefined;
 const door = new MessageChannel();
 
-self.onmessage = (event: MessageEvent<CompareRequest>) => {
+self.onmessage = (event: MessageEvent<CompareRequest | CheckRequest>) => {
   newest = event.data.id;
-  void answer(event.data);
+  void (event.data.kind === "check" ? check(event.data) : answer(event.data));
 };
+
+async function check(request: CheckRequest): Promise<void> {
+  try {
+    const parsed = parseComparison(request.file, files);
+    if (!parsed.ok) post({ id: request.id, kind: "faults", faults: parsed.faults });
+    else await checkWithPhysics(request, parsed, slicesFor(request.id, progressTo(request.id)), post);
+  } catch (error) {
+    post({ id: request.id, kind: "failed", message: error instanceof Error ? error.message : String(error) });
+  }
+}
 
 async function answer(request: CompareRequest): Promise<void> {
   await pause();
@@ -57,12 +68,7 @@ async function season({ id, file, tree }: CompareRequest): Promise<void> {
     post({ id, kind: "faults", faults: parsed.faults });
     return;
   }
-  let lastPost = began;
-  const slices = slicesFor(id, (done, all) => {
-    if (performance.now() - lastPost < progressEveryMs) return;
-    lastPost = performance.now();
-    post({ id, kind: "progress", done, all });
-  });
+  const slices = slicesFor(id, progressTo(id));
   const trees: SlicedOptions["trees"] = tree === "mean" ? ["mean"] : [tree, "mean"];
   const result = await slicedCompare(parsed.comparison, { trees, defaultsUsed: parsed.defaultsUsed }, slices);
   if (result === undefined) return;
@@ -70,6 +76,16 @@ async function season({ id, file, tree }: CompareRequest): Promise<void> {
   memory = remember(result.arms.map((arm) => arm.result));
   const ground = groundOf(parsed.comparison.block.tree);
   give({ id, kind: "season", result, ground, firstDay: 0, tookMs: seasonTookMs });
+}
+
+/** Tells the page how far the work is, not more often than one can read. */
+function progressTo(id: number): Slices["progress"] {
+  let lastPost = performance.now();
+  return (done, all) => {
+    if (performance.now() - lastPost < progressEveryMs) return;
+    lastPost = performance.now();
+    post({ id, kind: "progress", done, all });
+  };
 }
 
 function slicesFor(id: number, progress: Slices["progress"]): Slices {

@@ -55,7 +55,7 @@ export class Model extends EventTarget {
       this.preview = undefined;
       this.state = { kind: "ready" };
     } else if (message.kind === "faults") this.state = { kind: "failed", faults: message.faults, message: "" };
-    else this.state = { kind: "failed", faults: [], message: message.message };
+    else if (message.kind === "failed") this.state = { kind: "failed", faults: [], message: message.message };
     this.#tell();
   }
 

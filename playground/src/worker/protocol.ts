@@ -1,3 +1,4 @@
+import type { Result } from "rootledger";
 import type { ComparisonResult } from "rootledger/compare";
 
 /** From the page to the worker. A newer request ends the work on an older one. */
@@ -10,6 +11,15 @@ export interface CompareRequest {
   readonly tree: "mean" | "under-fed";
   /** The days in view on the same calendar, shown while the season is computed. */
   readonly preview: { readonly file: object; readonly firstDay: number };
+}
+
+/** Asks for the days of a file by both engines, every run from the soil given for it. */
+export interface CheckRequest {
+  readonly id: number;
+  readonly kind: "check";
+  readonly file: object;
+  /** Water of every cell of each run at the beginning, in the comparison's order. */
+  readonly starts: readonly Float64Array[];
 }
 
 /** What the pictures need to know beside the result. */
@@ -27,6 +37,17 @@ export interface Answer {
   readonly tookMs: number;
 }
 
+/** How far the slow engine has come: its finished runs, and what they say where both of a pair are there. */
+export interface CheckAnswer {
+  readonly id: number;
+  readonly fast: ComparisonResult;
+  /** Runs of the slow engine so far, a failed one included. */
+  readonly physics: readonly Result[];
+  readonly differences: ComparisonResult["differences"];
+  readonly tookMs: number;
+  readonly complete: boolean;
+}
+
 export interface FaultLine {
   readonly code: string;
   readonly path: string;
@@ -39,5 +60,6 @@ export type WorkerMessage =
   | { readonly id: number; readonly kind: "progress"; readonly done: number; readonly all: number }
   | ({ readonly kind: "preview" } & Answer)
   | ({ readonly kind: "season" } & Answer)
+  | ({ readonly kind: "check" } & CheckAnswer)
   | { readonly id: number; readonly kind: "faults"; readonly faults: readonly FaultLine[] }
   | { readonly id: number; readonly kind: "failed"; readonly message: string };

@@ -30,27 +30,36 @@ export async function slicedCompare(
   slices: Slices,
 ): Promise<ComparisonResult | undefined> {
   const { soils, programmes, season } = comparison;
-  const hours = season.days * 24;
   const all = soils.length * programmes.length;
+  const cells = { fromHour: 0, hours: season.days * 24 };
   const arms: Arm[] = [];
-  let sliceEnds = slices.now() + sliceMs;
   for (const soil of soils) {
     for (const programme of programmes) {
-      const scenario = scenarioOf(comparison, soil, programme);
-      const simulation = createSimulation(scenario, { trees, cells: { fromHour: 0, hours } });
+      const simulation = createSimulation(scenarioOf(comparison, soil, programme), { trees, cells });
       if (prepare && !prepare(simulation, arms.length)) return undefined;
-      while (simulation.status().kind === "running") {
-        simulation.step();
-        if (slices.now() < sliceEnds) continue;
-        slices.progress(arms.length + simulation.hour() / hours, all);
-        await slices.pause();
-        if (slices.outdated()) return undefined;
-        sliceEnds = slices.now() + sliceMs;
-      }
-      arms.push({ soil: soil.name, programme: programme.name, result: checked(simulation.result()) });
+      const result = await slicedRun(simulation, season.days * 24, {
+        ...slices,
+        progress: (done) => slices.progress(arms.length + done, all),
+      });
+      if (result === undefined) return undefined;
+      arms.push({ soil: soil.name, programme: programme.name, result: checked(result) });
     }
   }
   return gather(comparison, arms, defaultsUsed);
+}
+
+/** Carries one simulation to its end, letting messages in between. @returns undefined once it is outdated */
+export async function slicedRun(simulation: Simulation, hours: number, slices: Slices): Promise<Result | undefined> {
+  let sliceEnds = slices.now() + sliceMs;
+  while (simulation.status().kind === "running") {
+    simulation.step();
+    if (slices.now() < sliceEnds) continue;
+    slices.progress(simulation.hour() / hours, 1);
+    await slices.pause();
+    if (slices.outdated()) return undefined;
+    sliceEnds = slices.now() + sliceMs;
+  }
+  return simulation.result();
 }
 
 /** @throws Error if a run failed, so that the page says so instead of drawing half a season. */

@@ -14,16 +14,21 @@ interface RememberedArm {
 /** Copies what a preview needs before the season's arrays are given away. */
 export function remember(results: readonly Result[]): SoilMemory {
   return {
-    arms: results.map(({ section, cells, days }) => {
+    arms: results.map((result) => {
+      const { section, days } = result;
       const count = section.layers * section.lanes;
       const theta = new Float64Array(days.rows * count);
-      for (let day = 0; day < days.rows; day++) {
-        const hour = Math.max(0, day * 24 - 1);
-        theta.set(cells!.theta.subarray(hour * count, (hour + 1) * count), day * count);
-      }
+      for (let day = 0; day < days.rows; day++) theta.set(soilAt(result, day), day * count);
       return { section: structuredClone(section), theta };
     }),
   };
+}
+
+/** Water of every cell of the mean tree at the beginning of a day; the first day's is that of the first hour. */
+export function soilAt({ section, cells }: Result, day: number): Float64Array {
+  const count = section.layers * section.lanes;
+  const hour = Math.max(0, day * 24 - 1);
+  return cells!.theta.slice(hour * count, (hour + 1) * count);
 }
 
 /**
@@ -35,11 +40,17 @@ export function recall(memory: SoilMemory, arm: number, day: number, simulation:
   const { section } = simulation.result();
   if (!known || !sameCells(known.section, section)) return false;
   const count = section.layers * section.lanes;
-  const theta = Array.from(known.theta.subarray(day * count, (day + 1) * count));
-  const stored = theta.reduce((sum, share, cell) => sum + share * section.volumeCm3[cell]!, 0);
+  beginFrom(simulation, known.theta.subarray(day * count, (day + 1) * count));
+  return true;
+}
+
+/** Puts a fresh simulation of one tree into soil of this water content, cell by cell. */
+export function beginFrom(simulation: Simulation, from: Float64Array): void {
+  const { volumeCm3 } = simulation.result().section;
+  const theta = Array.from(from);
+  const stored = theta.reduce((sum, share, cell) => sum + share * volumeCm3[cell]!, 0);
   const fresh = simulation.snapshot();
   simulation.restore({ ...fresh, states: [{ timeH: fresh.hour, theta }], storedCm3: [stored] });
-  return true;
 }
 
 function sameCells(a: Result["section"], b: Result["section"]): boolean {

@@ -6,7 +6,7 @@ import { type Balance, balanceInto, balanceOf } from "./richards-balance.js";
 import { type Edges, surfaceCapacity } from "./richards-edges.js";
 import type { SinkProcesses } from "./richards-sinks.js";
 import { type EmitterShares, type Surface, spreadOffered, surfaceOf } from "./richards-surface.js";
-import { type HeadCurves, headOfTheta } from "./richards-table.js";
+import { driestHeadCm, type HeadCurves, headOfTheta, thetaOfHead } from "./richards-table.js";
 import { type HeadValues, lookUpByHead } from "./richards-values.js";
 
 /** One implicit step and what it needs to know. */
@@ -68,6 +68,7 @@ export function newton(parts: NewtonParts): Newton {
   const pondedBefore = new Uint8Array(lanes);
   const thetaBefore = new Float64Array(cells);
   const capacityUsed = new Float64Array(cells);
+  const thetaDriest = Float64Array.from(material, (m) => thetaOfHead(curves[m], -driestHeadCm));
   let slopeShare = 1;
 
   function evaluate(forcing: Forcing): void {
@@ -78,7 +79,11 @@ export function newton(parts: NewtonParts): Newton {
     balanceInto(balance, matrix, ground, edges, values, surface, sinks.sinks, slopeShare);
   }
 
-  /** Fills the residual (cm3/h, with its sign turned for the right side) and returns the sum of its squares. */
+  /**
+   * Fills the residual (cm3/h, with its sign turned for the right side) and returns the sum of its squares. What earlier
+   * steps left a cell short of its driest theta (less than `balanceTheta` each) no head can stand for: it is not asked for
+   * here and is made good by what flows in.
+   */
   function misfit(thetaOld: Float64Array, forcing: Forcing, dtH: number): number {
     evaluate(forcing);
     const { theta } = values;
@@ -86,7 +91,8 @@ export function newton(parts: NewtonParts): Newton {
     const perH = 1 / dtH;
     let squares = 0;
     for (let c = 0; c < cells; c++) {
-      const r = (theta[c] - thetaOld[c]) * volumeCm3[c] * perH + out[c];
+      const old = thetaOld[c] < thetaDriest[c] ? thetaDriest[c] : thetaOld[c];
+      const r = (theta[c] - old) * volumeCm3[c] * perH + out[c];
       residual[c] = -r;
       squares += r * r;
     }

@@ -1,6 +1,7 @@
 import type { Forcing } from "./engine.js";
 import type { EvaporationProcess } from "./evaporation.js";
 import type { Ground } from "./ground.js";
+import { driestHeadCm } from "./richards-table.js";
 import { type HeadValues, slopeByTheta } from "./richards-values.js";
 import type { Stress, StressProcess } from "./stress.js";
 import type { RootZone, UptakeProcess } from "./uptake.js";
@@ -23,6 +24,11 @@ export interface SinkProcesses {
 
 /** Relative step of the difference by head. */
 const reach = 1e-3;
+/**
+ * Evaporation fades out over this much water above the driest theta that a head can stand for: half the water at 1500 kPa
+ * (the process's own end) lies beyond that in fine soils. Our choice, no source; narrow beside what such a cell holds.
+ */
+const lastTheta = 0.005;
 
 /**
  * Uptake and evaporation by the same processes as the bucket, taken at the heads of the current Newton round. The
@@ -50,6 +56,9 @@ export function sinkProcesses(
   const drierTheta = new Float64Array(cells);
   const drierHead = new Float64Array(cells);
   const drier = { ...values, headCm: drierHead };
+  const driestTheta = Float64Array.from({ length: lanes }, (_, j) =>
+    ground.tables[ground.material[j]].curve.thetaAt(-driestHeadCm),
+  );
   const { headCm, theta, capacityPerCm } = values;
 
   function evaluate(forcing: Forcing): void {
@@ -78,13 +87,22 @@ export function sinkProcesses(
     }
     if (evaporating > 0) {
       evaporate(evaporation, theta, forcing.evaporationCm3PerH);
+      fade(evaporation, theta);
       evaporate(drierEvaporation, drierTheta, forcing.evaporationCm3PerH);
+      fade(drierEvaporation, drierTheta);
       for (let j = 0; j < lanes; j++) {
         const change = (evaporation[j] - drierEvaporation[j]) / (headCm[j] - drierHead[j]);
         if (change > 0) slope[j] += change;
       }
     } else {
       evaporation.fill(0);
+    }
+  }
+
+  function fade(evaporation: Float64Array, at: Float64Array): void {
+    for (let j = 0; j < lanes; j++) {
+      const left = at[j] - driestTheta[j];
+      if (left < lastTheta) evaporation[j] *= left > 0 ? left / lastTheta : 0;
     }
   }
 

@@ -20,7 +20,7 @@ export interface HeadCurves {
 }
 
 export const wettestHeadCm = 1e-3;
-const driestHeadCm = 1e7;
+export const driestHeadCm = 1e7;
 export const piecesPerLog = 64;
 export const pieceCount: number = Math.ceil(Math.log(driestHeadCm / wettestHeadCm) * piecesPerLog);
 export const logWettest: number = Math.log(wettestHeadCm);

@@ -1,0 +1,70 @@
+import { css, html, LitElement, nothing, type TemplateResult } from "lit";
+import { words } from "../text/words.js";
+import type { CheckView } from "./check-view.js";
+
+/** Starts and stops the slow engine on the days shown, and says how far it is. */
+export class CheckControl extends LitElement {
+  static override properties = {
+    check: { attribute: false },
+    seasonReady: { type: Boolean },
+    days: { type: String },
+    arms: { attribute: false },
+    elapsed: { state: true },
+  };
+  declare check: CheckView;
+  declare seasonReady: boolean;
+  /** The days as words. */
+  declare days: string;
+  /** Soil and letter of each run, in the order they are computed. */
+  declare arms: readonly { readonly soil: string; readonly letter: string }[];
+
+  static override styles = css`
+    :host { display: block; }
+    p { margin: 0.3rem 0; }
+    .small { font-size: var(--size-small); color: var(--ink-quiet); }
+    button { font: inherit; font-weight: 650; color: var(--ink); background: var(--paper); border: 1.5px solid var(--ink); border-radius: 1.4em; min-height: 2.4rem; padding: 0.2em 1em; cursor: pointer; }
+    button:focus-visible { outline: 3px solid var(--ink); outline-offset: 2px; }
+    button[aria-disabled="true"] { border-style: dashed; font-weight: 400; cursor: default; }
+    progress { appearance: none; width: 100%; height: 0.6em; border: 1px solid var(--ink); background: none; }
+    progress::-webkit-progress-bar { background: none; }
+    progress::-webkit-progress-value { background: var(--ink); }
+    progress::-moz-progress-bar { background: var(--ink); }
+    .failed { border-left: 4px solid var(--ink); padding-left: 0.8rem; }
+    @media print { :host { display: none; } }
+  `;
+
+  override render(): TemplateResult {
+    const w = words.check;
+    const { state, answer, stale } = this.check;
+    const running = state.kind === "running";
+    const label = answer && !running ? w.again : w.start(this.days);
+    return html`<section aria-label=${w.heading}>
+      ${running ? this.#running(state.done, state.all, state.sinceMs) : html`<button type="button" aria-disabled=${this.seasonReady ? "false" : "true"} @click=${() => this.seasonReady && this.#tell("check-asked")}>${label}</button>`}
+      <div role="status">
+        ${!running && !this.seasonReady ? html`<p class="small">${w.waiting}</p>` : nothing}
+        ${state.kind === "stopped" ? html`<p class="small">${w.stopped}</p>` : nothing}
+        ${state.kind === "failed" ? html`<p class="failed"><strong>${w.failed}.</strong> ${state.message}${state.faults.map((f) => words.states.fault(f))}</p>` : nothing}
+        ${answer && !running && stale ? html`<p class="small">${w.stale}</p>` : nothing}
+        ${state.kind === "ready" && answer && !stale ? html`<p class="small">${w.took(answer.tookMs / 1000, answer.physics.length)}</p>` : nothing}
+      </div>
+      <p class="small">${w.what}</p>
+    </section>`;
+  }
+
+  #running(done: number, all: number, sinceMs: number): TemplateResult {
+    const w = words.check;
+    const arm = this.arms[Math.min(all - 1, Math.floor(done))]!;
+    const seconds = (performance.now() - sinceMs) / 1000;
+    const left = done > 0.15 ? w.remaining((seconds * (all - done)) / done) : w.starting;
+    return html`<p>${w.running(arm.soil, arm.letter, Math.min(all, Math.floor(done) + 1), all)}</p>
+      <progress max=${all} .value=${done} aria-label=${w.heading}></progress>
+      <p class="small">${left}</p>
+      <button type="button" @click=${() => this.#tell("check-stopped")}>${w.cancel}</button>`;
+  }
+
+  #tell(name: string): void {
+    this.dispatchEvent(new Event(name, { bubbles: true, composed: true }));
+  }
+}
+
+customElements.define("rl-check-control", CheckControl);
