@@ -9,7 +9,6 @@ export class CheckControl extends LitElement {
     seasonReady: { type: Boolean },
     days: { type: String },
     arms: { attribute: false },
-    elapsed: { state: true },
   };
   declare check: CheckView;
   declare seasonReady: boolean;
@@ -20,12 +19,13 @@ export class CheckControl extends LitElement {
 
   static override styles = css`
     :host { display: block; }
-    p { margin: 0.3rem 0; }
+    section { display: flex; flex-wrap: wrap; align-items: center; gap: 0.3rem 1.1rem; padding: 0 0 0.9rem; }
+    p { margin: 0; }
     .small { font-size: var(--size-small); color: var(--ink-quiet); }
     button { font: inherit; font-weight: 650; color: var(--ink); background: var(--paper); border: 1.5px solid var(--ink); border-radius: 1.4em; min-height: 2.4rem; padding: 0.2em 1em; cursor: pointer; }
     button:focus-visible { outline: 3px solid var(--ink); outline-offset: 2px; }
     button[aria-disabled="true"] { border-style: dashed; font-weight: 400; cursor: default; }
-    progress { appearance: none; width: 100%; height: 0.6em; border: 1px solid var(--ink); background: none; }
+    progress { appearance: none; width: 12em; height: 0.6em; border: 1px solid var(--ink); background: none; }
     progress::-webkit-progress-bar { background: none; }
     progress::-webkit-progress-value { background: var(--ink); }
     progress::-moz-progress-bar { background: var(--ink); }

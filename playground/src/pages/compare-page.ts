@@ -104,8 +104,9 @@ export class ComparePage extends LitElement {
       </div></div></div>
       <div class="sentences with-rail">
         <div class="columns">${scene.programmes.map((p, i) => this.#programme(p, i))}</div>
-        <div>${this.#shared()}${this.#checkControl()}</div>
+        ${this.#shared()}
       </div>
+      ${scene.wall ? nothing : this.#checkControl()}
       ${season ? this.#rows(season) : this.#empty()}
       ${season && !scene.wall ? aboutComparison(season) : nothing}
       ${season ? this.#footer(season) : nothing}

@@ -1,5 +1,6 @@
 import { createSimulation, type Result } from "rootledger";
 import { type Arm, type Comparison, type ComparisonResult, gather, scenarioOf } from "rootledger/compare";
+import { engineOf } from "rootledger/scenario";
 import type { CheckAnswer, CheckRequest } from "./protocol.js";
 import { type Slices, slicedCompare, slicedRun } from "./sliced-compare.js";
 import { beginFrom } from "./soil-memory.js";
@@ -40,7 +41,8 @@ export async function checkWithPhysics(
   const all = soils.length * programmes.length;
   for (const soil of soils) {
     for (const programme of programmes) {
-      const simulation = createSimulation(scenarioOf(slow, soil, programme), { trees: ["mean"] });
+      const scenario = scenarioOf(slow, soil, programme);
+      const simulation = createSimulation(scenario, { engine: engineOf(scenario), trees: ["mean"] });
       beginFrom(simulation, starts[physics.length]!);
       const result = await slicedRun(simulation, season.days * 24, {
         ...slices,

@@ -1,4 +1,4 @@
-import { amount, listed, whole } from "../number-format.js";
+import { amount } from "../number-format.js";
 
 /** Words of the check by the slow engine. */
 export const check = {
@@ -39,10 +39,8 @@ export const check = {
   yes: "within",
   no: "beyond",
   pair: (from: string, to: string): string => `${from} to ${to}`,
-  key: "ticks: physics",
-  staleKey: "ticks: physics, before your change",
+  key: "diamonds: physics",
+  staleKey: "diamonds: physics, before your change",
   summary: (low: number, high: number): string => ` By physics: from ${amount(low)} to ${amount(high)} mm.`,
   hours: (letter: string): string => `${letter}, fast above, physics below`,
-  fewer: (names: readonly string[]): string => `Beyond: ${listed(names)}.`,
-  count: (value: number): string => whole(value),
 };
