@@ -1,16 +1,29 @@
 import { compare } from "rootledger/compare";
 import { parseComparison } from "rootledger/scenario";
+import { runEnsemble } from "./ensemble.js";
+import { ensembleAsked } from "./ensemble-flags.js";
 import { exit, type Io } from "./io.js";
 import { comparisonText } from "./print/comparison.js";
 import { measuresCsv } from "./print/csv.js";
+import { ensembleCsv, ensembleText } from "./print/ensemble.js";
 import { faultLines } from "./print/faults.js";
 import { jsonText } from "./print/json.js";
 import { progress } from "./progress.js";
 import { readInput } from "./read-input.js";
 import type { Asked } from "./run.js";
+import { words } from "./words.js";
 
 /** `rootledger compare FILE`. */
-export async function compareCommand({ file, output, engine }: Asked, io: Io): Promise<number> {
+export async function compareCommand({ file, output, engine, flags }: Asked, io: Io): Promise<number> {
+  const asked = Object.keys(flags).length === 0 ? undefined : ensembleAsked(flags);
+  if (asked !== undefined && flags.members === undefined) {
+    io.stderr(`${words.membersNeeded}; ${words.seeHelp}\n`);
+    return exit.faults;
+  }
+  if (typeof asked === "string") {
+    io.stderr(`${asked}; ${words.seeHelp}\n`);
+    return exit.faults;
+  }
   const input = await readInput(file, io);
   const parsed = input.ok ? parseComparison(input.value, input.files) : input;
   if (!parsed.ok) {
@@ -21,8 +34,12 @@ export async function compareCommand({ file, output, engine }: Asked, io: Io): P
   const comparison = engine === undefined ? parsed.comparison : { ...parsed.comparison, engine };
   const tell = progress(io);
   const result = compare(comparison, { defaultsUsed, onArm: (done, all) => tell(`${done} of ${all} runs done`) });
-  if (output === "json") io.stdout(jsonText({ ...result, notes }));
-  else if (output === "csv") io.stdout(measuresCsv(result));
-  else io.stdout(comparisonText(result, comparison.weather.name, notes));
+  const draws = asked === undefined ? undefined : await runEnsemble(comparison, asked, io);
+  if (output === "json") io.stdout(jsonText({ ...result, notes, ...(draws === undefined ? {} : { ensemble: draws }) }));
+  else if (output === "csv") io.stdout(draws === undefined ? measuresCsv(result) : ensembleCsv(draws));
+  else {
+    io.stdout(comparisonText(result, comparison.weather.name, notes));
+    if (draws !== undefined) io.stdout(`\n${ensembleText(draws)}`);
+  }
   return exit.done;
 }

@@ -1,3 +1,5 @@
+import type { EnsemblePlan, Executor } from "rootledger/chance";
+
 /** What a command may do to the outside; injected so that tests can run commands in process. */
 export interface Io {
   readonly stdout: (text: string) => void;
@@ -6,6 +8,8 @@ export interface Io {
   readonly readBytes: (path: string) => Promise<Uint8Array>;
   /** Milliseconds of a clock that never goes back; only for progress lines. */
   readonly nowMs: () => number;
+  /** Worker threads for an ensemble; without them it runs in the calling thread. */
+  readonly workers?: (plan: EnsemblePlan, workers: number) => Executor;
 }
 
 /** Exit codes. */

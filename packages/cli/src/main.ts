@@ -1,5 +1,6 @@
 #!/usr/bin/env node
 import { readFile } from "node:fs/promises";
+import { nodeWorkers } from "./node-workers.js";
 import { main } from "./run.js";
 
 process.exitCode = await main(process.argv.slice(2), {
@@ -8,4 +9,5 @@ process.exitCode = await main(process.argv.slice(2), {
   readFile: (path) => readFile(path, "utf8"),
   readBytes: (path) => readFile(path),
   nowMs: () => performance.now(),
+  workers: nodeWorkers,
 });

@@ -5,6 +5,7 @@ export const words = {
 Usage
   rootledger compare FILE             two to four watering programmes side by side, on each soil
   rootledger simulate FILE            one programme on one soil over a season
+  rootledger ensemble FILE            the same over draws of what is unknown: bands, paired differences, verdicts
   rootledger need FILE                litres per tree and per hectare that trees want; or by options
   rootledger truth [FOLDER]           every published figure beside ours
   rootledger weather FILE [FILE ...]  what was understood of a station or sensor file; several are joined by date
@@ -15,6 +16,7 @@ Options
   --csv       simulate: the day table; compare: every measure, one per line; need: the spans;
               weather: its days as a weather file, or its records where it holds no weather
   --engine E  simulate, compare: bucket (fast) or richards (the referee, far slower)
+  --members N --seed S --workers W  ensemble (200 draws, seed 1, one worker a core); compare draws only if asked
   --answer KEY=VALUE  weather: the answer to a question about the file, as often as needed
   --help      this text
   --version   the version
@@ -30,6 +32,17 @@ Files are JSON; weather files that they name are read from the same folder.
 Exit code 0: done; 1: faults in the input, one line each; 2: internal error.
 `,
   internal: "rootledger: internal error:",
+  seed: "seed",
+  ownDraws: "own draws",
+  of: "of",
+  draw: "draw",
+  drawsFinished: "draws finished",
+  drawsFailed: "draws failed",
+  inDraws: "in draws",
+  drawn: "Drawn, the same for every programme",
+  verdictRule:
+    "Verdict: the median is beyond the floor and the band from 5 to 95 % holds no zero. More, less: share of draws whose own difference is beyond their own floor.",
+  membersNeeded: "--seed and --workers of compare need --members",
   seeHelp: "see rootledger --help",
   noCommand: "no command given",
   unknownCommand: "unknown command",

@@ -50,7 +50,7 @@ export function needCsv({ periods }: WaterNeed): string {
 }
 
 /** Cells quoted where they hold a comma, a quote or a line end (RFC 4180). */
-const csvText = (lines: readonly (readonly string[])[]): string =>
+export const csvText = (lines: readonly (readonly string[])[]): string =>
   lines
     .map(
       (line) => `${line.map((cell) => (/[",\r\n]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell)).join(",")}\n`,

@@ -1,0 +1,16 @@
+import { Worker } from "node:worker_threads";
+import { type EnsemblePlan, type Executor, type MemberOutcome, workerPool } from "rootledger/chance";
+
+/** An executor of worker threads, each of which is given the plan once. */
+export function nodeWorkers(plan: EnsemblePlan, workers: number): Executor {
+  return workerPool(workers, ({ outcome, ended }) => {
+    const worker = new Worker(new URL("./ensemble-worker.js", import.meta.url), { workerData: plan });
+    let reason = "it stopped";
+    worker.on("message", (message: MemberOutcome) => outcome(message));
+    worker.on("error", (error) => {
+      reason = error instanceof Error ? error.message : String(error);
+    });
+    worker.on("exit", () => ended(reason));
+    return { send: (members) => worker.postMessage(members), close: () => void worker.terminate() };
+  });
+}
