@@ -1,4 +1,5 @@
 import { css, html, LitElement, type TemplateResult } from "lit";
+import { keyed } from "lit/directives/keyed.js";
 import { nextTurn } from "./charts/turn.js";
 import "./fields/choice-field.js";
 import "./pages/compare-page.js";
@@ -7,11 +8,13 @@ import "./pages/model-status.js";
 import { comparisonFile, type Excerpt } from "./state/comparison-file.js";
 import { demo, initialScene } from "./state/demo.js";
 import { fieldsOf } from "./state/fields.js";
+import { keepLanguage, keptLanguage } from "./state/kept-language.js";
 import { plansOf } from "./state/programme-plan.js";
 import { treeFlowLPerH } from "./state/same-litres.js";
 import { type Scene, spanDays } from "./state/scene.js";
 import { Store } from "./state/store.js";
-import { words } from "./text/words.js";
+import { type Language, languages } from "./text/locale.js";
+import { setLanguage, words } from "./text/words.js";
 import { Model } from "./worker/model.js";
 import { PhysicsCheck } from "./worker/physics-check.js";
 import { soilAt } from "./worker/soil-memory.js";
@@ -37,7 +40,10 @@ export class Shell extends LitElement {
     @media print { .right { display: none; } }
   `;
 
-  readonly #initial = initialScene(demo, (flow) => treeFlowLPerH(demo.block, flow));
+  readonly #initial: Scene = {
+    ...initialScene(demo, (flow) => treeFlowLPerH(demo.block, flow)),
+    language: keptLanguage(),
+  };
   readonly #store = new Store(this.#initial, fieldsOf(this.#initial, demo.season.days));
   readonly #model = new Model(startWorker);
   readonly #check = new PhysicsCheck(startWorker);
@@ -64,6 +70,11 @@ export class Shell extends LitElement {
 
   override render(): TemplateResult {
     const { scene } = this.#store;
+    return html`${keyed(scene.language, this.#frame(scene))}`;
+  }
+
+  /** Drawn anew as a whole when the language changes. */
+  #frame(scene: Scene): TemplateResult {
     const model = this.#model;
     return html`
       <header class="top" ?data-wall=${scene.wall}>
@@ -71,6 +82,8 @@ export class Shell extends LitElement {
         <strong>${words.appName}</strong><span class="tag">${words.tagline}</span>
         <span class="right">
           <button type="button" class="wall" @click=${() => this.#edit((s) => ({ ...s, wall: !s.wall }))}>${scene.wall ? words.wall.off : words.wall.on}</button>
+          <rl-choice-field .label=${words.language.label} .value=${scene.language} .choices=${languages.map((value) => ({ value, text: words.language[value] }))}
+            @choice-changed=${(e: CustomEvent<Language>) => this.#speak(e.detail)}></rl-choice-field>
           <rl-choice-field .label=${words.theme.label} .value=${scene.theme}
             .choices=${(["auto", "light", "dark"] as const).map((value) => ({ value, text: words.theme[value] }))}
             @choice-changed=${(e: CustomEvent<Scene["theme"]>) => this.#edit((s) => ({ ...s, theme: e.detail }))}></rl-choice-field>
@@ -88,6 +101,11 @@ export class Shell extends LitElement {
     `;
   }
 
+  #speak(language: Language): void {
+    keepLanguage(language);
+    this.#edit((scene) => ({ ...scene, language }));
+  }
+
   #edit(change: (scene: Scene) => Scene): void {
     this.#store.change(change);
   }
@@ -95,6 +113,9 @@ export class Shell extends LitElement {
   #sceneChanged(): void {
     const { scene } = this.#store;
     const root = document.documentElement;
+    if (root.lang !== scene.language || this.#asked === "") setLanguage(scene.language);
+    root.lang = scene.language;
+    document.title = words.pageTitle;
     if (scene.theme === "auto") root.removeAttribute("data-theme");
     else root.dataset.theme = scene.theme;
     root.toggleAttribute("data-wall", scene.wall);

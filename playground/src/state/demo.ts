@@ -88,6 +88,7 @@ export function initialScene(file: DemoFile, treeFlow: (flowLPerH: number) => nu
     hour: openingHour,
     span: "14",
     shown: 0,
+    language: "en",
     theme: "auto",
     wall: false,
   };

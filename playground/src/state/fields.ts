@@ -1,4 +1,5 @@
 import { limits } from "../fields/limits.js";
+import { languages } from "../text/locale.js";
 import { type Codec, clockTime, numberBetween, oneOf, wholeBetween, yesOrNo } from "./codec.js";
 import { type ProgrammeScene, type Scene, type SoilScene, spans } from "./scene.js";
 import { structureWords, textures } from "./soil-words.js";
@@ -60,6 +61,12 @@ export function fieldsOf(initial: Scene, seasonDays: number): readonly Field[] {
       wholeBetween(0, initial.programmes.length - 1),
       (s) => s.shown,
       (s, shown) => ({ ...s, shown }),
+    ),
+    field(
+      "lang",
+      oneOf(languages),
+      (s) => s.language,
+      (s, language) => ({ ...s, language }),
     ),
     field(
       "theme",

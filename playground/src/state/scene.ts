@@ -1,3 +1,4 @@
+import type { Language } from "../text/locale.js";
 import type { StructureWord } from "./soil-words.js";
 
 /** All that a person can set; a link carries what differs from the start. */
@@ -15,6 +16,7 @@ export interface Scene {
   readonly span: Span;
   /** Programme shown where there is room for one. */
   readonly shown: number;
+  readonly language: Language;
   readonly theme: "auto" | "light" | "dark";
   /** Large type, pictures and one number only. */
   readonly wall: boolean;

@@ -1,52 +1,23 @@
 import type { Badge, Question } from "rootledger/compare";
 import type { FaultLine } from "../worker/protocol.js";
 import { check } from "./english/check.js";
+import { measures, questions, shortMeasures, units } from "./english/terms.js";
 import { amount, clock, listed, percent, whole } from "./number-format.js";
 
 const counts = ["no", "one", "two", "three", "four"];
 const minutesText = (minutes: number): string =>
   minutes === 60 ? "an hour" : minutes % 60 === 0 ? `${minutes / 60} hours` : `${amount(minutes)} min`;
 
-const questions: Readonly<Record<Question, string>> = {
-  interval: "interval",
-  pulses: "pulses",
-  gap: "gap between pulses",
-  "emitter-flow": "emitter flow",
-  amount: "amount of water",
-  "start-time": "start time",
-};
-
-const measures: Readonly<Record<string, string>> = {
-  thirsty: "Thirsty root-hours",
-  airless: "Airless root-hours",
-  "below-roots": "Water lost below the roots",
-  transpiration: "Water the tree drank",
-  evaporation: "Water evaporated",
-  runoff: "Water run off",
-  "longest-thirsty": "Longest thirsty spell",
-  "longest-airless": "Longest airless spell",
-};
-
-/** The same in a few letters, for a line of many numbers. */
-const shortMeasures: Readonly<Record<string, string>> = {
-  thirsty: "thirsty",
-  airless: "airless",
-  transpiration: "drunk",
-  "below-roots": "lost below",
-  evaporation: "evaporated",
-};
-
-/** Unit of a measure as it stands behind a number. */
-const units: Readonly<Record<string, string>> = { "root-h": "h", L: "L", h: "h", mm: "mm" };
-
 export const english = {
   appName: "Rootledger",
+  pageTitle: "Rootledger: compare watering programmes",
   tagline: "the water and air account of a shallow root zone",
   headline: (sameWater: boolean, programmes: number): string =>
     sameWater
       ? `The same water, ${counts[programmes]} ways to give it`
       : `${capital(counts[programmes]!)} programmes, not the same water`,
   skipToPictures: "Skip to the pictures",
+  language: { label: "Language", en: "English", es: "español" },
 
   theme: { label: "Colours", auto: "as the device", light: "light", dark: "dark" },
   wall: { on: "Show on a wall", off: "Back to the desk" },
@@ -195,6 +166,7 @@ export const english = {
     ): string =>
       `${measures[id] ?? id} ${verb(id, verdict)} by ${valueText(Math.abs(difference), unit)}, from ${amount(fromValue)} to ${valueText(toValue, unit)} (floor ${valueText(floor, unit)}).`,
     measure: (id: string, unit: string): string => `${measures[id] ?? id}, ${unitText(unit)}`,
+    floorReason: (reason: string): string => reason,
     unclear: (id: string, unit: string, difference: number, floor: number): string =>
       `${measures[id] ?? id}: no clear difference (${signed(difference)} ${unitText(unit)}, floor ${valueText(floor, unit)}).`,
     brief: (
@@ -217,6 +189,7 @@ export const english = {
     settled: ["Settled", "Not settled"],
     "one-question": ["One question at a time", "More than one question at once"],
   } satisfies Readonly<Record<Badge["id"], readonly [string, string]>>,
+  badgeDetail: (_: Badge["id"], detail: string): string => detail,
 
   time: {
     label: "Hour shown in every picture",
@@ -256,6 +229,9 @@ export const english = {
       `Computed on this device in ${amount(seconds, 2)} s by rootledger ${version}. Nothing leaves it.`,
   },
 };
+
+/** Another language is another object of this type. */
+export type Words = typeof english;
 
 /** @example placeText("programmes[1].runs[0].start") // "Programme B, start" */
 function placeText(path: string): string {

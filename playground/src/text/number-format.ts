@@ -1,5 +1,7 @@
 import { locale } from "./locale.js";
 
+/** Undoes what was made for another language. */
+const forgets = new Set<() => void>();
 const significant = new Map<number, Intl.NumberFormat>();
 
 /** A number with at most this many significant digits, grouped. @example amount(3121.4) // "3,120" */
@@ -15,6 +17,12 @@ export function amount(value: number, digits = 3): string {
 
 /** A count or a quantity whose decimals do not matter. @example whole(3120.6) // "3,121" */
 export const whole = (value: number): string => (Math.abs(value) < 0.5 ? "0" : amount(Math.round(value), 4));
+
+/** Formats are made anew, for the language that holds now. */
+export function forgetFormats(): void {
+  significant.clear();
+  for (const forget of forgets) forget();
+}
 
 const percentFormat = once(() => new Intl.NumberFormat(locale, { style: "percent", maximumFractionDigits: 0 }));
 const smallPercentFormat = once(() => new Intl.NumberFormat(locale, { style: "percent", maximumFractionDigits: 1 }));
@@ -50,9 +58,12 @@ const listFormat = once(() => new Intl.ListFormat(locale, { style: "long", type:
 
 /** Formats cost milliseconds to make; each is made when it is first needed. */
 function once<T>(make: () => T): () => T {
-  let made: T | undefined;
+  let format: T | undefined;
+  forgets.add(() => {
+    format = undefined;
+  });
   return () => {
-    made ??= make();
-    return made;
+    format ??= make();
+    return format;
   };
 }

@@ -53,6 +53,8 @@ export interface FaultLine {
   readonly path: string;
   readonly received: string;
   readonly rule: string;
+  /** What the rule speaks of, for other languages. */
+  readonly terms?: Readonly<Record<string, string | number>>;
 }
 
 /** From the worker to the page. */

@@ -1,0 +1,259 @@
+import type { Question } from "rootledger/compare";
+import type { Words } from "./english.js";
+import { amount, clock, listed, percent, whole } from "./number-format.js";
+import { check } from "./spanish/check.js";
+import { faultRules } from "./spanish/faults.js";
+import { floorReason, measures, plural, questions, shortMeasures, textures, units } from "./spanish/terms.js";
+
+const counts = ["ningún", "un", "dos", "tres", "cuatro"];
+const minutesText = (minutes: number): string =>
+  minutes === 60 ? "una hora" : minutes % 60 === 0 ? `${minutes / 60} horas` : `${amount(minutes)} min`;
+
+export const spanish: Words = {
+  appName: "Rootledger",
+  pageTitle: "Rootledger: comparar programas de riego",
+  tagline: "la cuenta de agua y aire de una zona de raíces somera",
+  headline: (sameWater, programmes) =>
+    sameWater
+      ? `La misma agua, ${counts[programmes]} maneras de darla`
+      : `${capital(counts[programmes]!)} programas, no la misma agua`,
+  skipToPictures: "Ir a las figuras",
+  language: { label: "Idioma", en: "English", es: "español" },
+
+  theme: { label: "Colores", auto: "los del aparato", light: "claros", dark: "oscuros" },
+  wall: { on: "Mostrar en la pared", off: "Volver al escritorio" },
+
+  programmes: {
+    heading: "Programas",
+    group: (letter) => `Programa ${letter}`,
+    show: "Mostrar el programa",
+    name: (everyDays, pulses) => `${rhythm(everyDays)}, ${pulses === 1 ? "un riego" : `${pulses} pulsos`}`,
+    every: (days) => (days === 1 ? "Cada día" : days === 7 ? "Cada semana" : `Cada ${days} días`),
+    everyLabel: "Días de un riego a otro",
+    pulses: (count) => (count === 1 ? "un riego de" : `${count} pulsos de`),
+    pulsesLabel: "Pulsos por riego",
+    minutes: "min",
+    minutesLabel: "Minutos por pulso",
+    gap: (minutes) => (minutes === 0 ? "sin pausa" : `con pausa de ${minutesText(minutes)}`),
+    gapLabel: "Pausa entre pulsos",
+    from: "desde las",
+    fromLabel: "Hora de la primera apertura",
+    through: "por emisores de",
+    flowLabel: "Caudal del emisor",
+    flowUnit: "L/h",
+    brings: (runLitres, hours, dayLitres) =>
+      `${amount(runLitres)} L por árbol en ${durationText(hours)}; ${amount(dayLitres)} L al día.`,
+  },
+  amount: {
+    lock: "Los mismos litros para todos:",
+    unlocked: "Los mismos litros para todos",
+    unit: "L por árbol y día",
+    label: "Litros por árbol y día, para todos los programas",
+    free: "cada programa da lo que dicen sus minutos",
+  },
+  shared: (locked, litresPerDay, tree) =>
+    `${locked ? `Los mismos litros para todos, ${amount(litresPerDay)} L al día` : "Cada uno sus litros"}; árbol ${tree}`,
+  start: { label: "Comienzo", settled: "cada uno asentado a su manera", "same-state": "todos desde el mismo suelo" },
+  tree: {
+    label: "Árbol",
+    mean: "medio",
+    "under-fed": "cuarto inferior",
+    sectionIsMean: "La figura muestra el árbol medio.",
+  },
+  span: { label: "Días mostrados", "3": "3 días", "14": "2 semanas", season: "temporada" },
+
+  soil: {
+    row: (index) => `Suelo ${index + 1}`,
+    textureLabel: "Textura",
+    structureLabel: "Estructura",
+    structures: { tight: "apretada", ordinary: "corriente", crumbly: "grumosa" },
+    name: (texture, structure) => {
+      const name = textures[texture] ?? texture;
+      if (structure === "ordinary") return capital(name);
+      return capital(`${name}, estructura ${structure === "tight" ? "apretada" : "grumosa"}`);
+    },
+    window: (mm, litres, airKPa, pullKPa) =>
+      `Presta ${amount(mm)} mm, ${amount(litres, 2)} L por árbol, entre ${amount(airKPa)} kPa (vuelve el aire) y ${amount(pullKPa)} kPa (las raíces ya no tiran).`,
+  },
+
+  section: {
+    title: (soil, when, airless, thirsty) =>
+      `${soil}, ${when}: raíces sin aire ${shares(airless)}; con sed ${shares(thirsty)}`,
+    summary: (programme, airless, thirsty, wettest, driest) =>
+      `El suelo visto a lo largo de la fila con ${programme}: ${percent(airless)} de las raíces sin aire, ${percent(thirsty)} con sed; agua del ${percent(driest)} al ${percent(wettest)} del volumen.`,
+    rootsTo: (cm) => `raíces hasta ${amount(cm)} cm`,
+    tableCaption: "Agua por celda, porcentaje del volumen del suelo; * raíces sin aire, ° raíces con sed",
+    layer: "Profundidad, cm",
+    lane: (from, to) => `${amount(from)}–${amount(to)} cm de la fila`,
+    smoothed: "Dibujado con transición entre centros de celda; la tabla da el número de cada celda.",
+  },
+  key: {
+    airless: "raíces sin aire",
+    thirsty: "raíces con el suelo demasiado seco",
+    water: (low, high) => `agua, del ${percent(low)} al ${percent(high)} del suelo`,
+  },
+  below: {
+    title: (litres, share) =>
+      `Bajo las raíces en la temporada: ${listed(litres.map((l) => `${amount(l)} L`))} por árbol, ${listed(share.map(percent))} de lo que entró`,
+    sofar: (litres) => `${amount(Math.round(litres), 2)} L bajo las raíces hasta ahora`,
+    inDays: (litres) => `${amount(Math.round(litres), 2)} L bajo las raíces en estos días`,
+    total: (litres) => `${amount(litres)} L al final de la temporada`,
+    none: "nada sale bajo las raíces",
+    quantity: "Bajo las raíces",
+    until: "Hasta ahora, L",
+    whole: "Temporada, L",
+    share: "De lo que entró",
+  },
+  storage: {
+    title: (soil, above, beneath) => {
+      const inside = above.every((x) => x < 0.01) && beneath.every((x) => x < 0.01);
+      if (inside) return `${soil}: dentro de sus dos límites con todos los programas`;
+      return `${soil}: por encima de la línea del aire ${listed(above.map(percent))} de la temporada, por debajo de la de tiro ${listed(beneath.map(percent))}`;
+    },
+    summary: (programme, low, high, air, pull) =>
+      `Agua de la zona de raíces por hora con ${programme}: de ${amount(low)} a ${amount(high)} mm en los días mostrados; el aire vuelve por debajo de ${amount(air)} mm, las raíces no tiran por debajo de ${amount(pull)} mm.`,
+    air: "por debajo vuelve el aire",
+    pull: "más abajo no tiran las raíces",
+    runs: "riego",
+    rain: "lluvia",
+    noRain: "ninguna en estos días",
+    axis: "mm de agua en la zona de raíces",
+    day: "Día",
+    tableCaption: "Agua de la zona de raíces al final de cada día, mm; horas de válvula abierta; lluvia, mm",
+  },
+  hours: {
+    title: (total, thirsty, airless) =>
+      `De ${whole(total)} horas, raíces con sed ${listed(thirsty.map(whole))}, sin aire ${listed(airless.map(whole))}`,
+    summary: (programme, thirsty, fine, airless) =>
+      `Horas de raíz con ${programme}: ${whole(thirsty)} con sed, ${whole(fine)} bien, ${whole(airless)} sin aire.`,
+    thirsty: "con sed",
+    fine: "bien",
+    airless: "sin aire",
+    unit: "Horas de raíz",
+    summaryOfAll: "Horas ponderadas por la parte de las raíces, en la temporada",
+  },
+  ledger: {
+    heading: (soil) => `${soil}: la cuenta`,
+    unit: "L por árbol en la temporada",
+    emitters: "Dieron los emisores",
+    rain: "Trajo la lluvia",
+    drank: "Bebió el árbol",
+    evaporated: "Se evaporó",
+    runoff: "Se escurrió",
+    bottom: "Salió por abajo",
+    store: "Ganó el suelo",
+    residual: "Sin explicar",
+    wanted: "Quería el árbol",
+    residualNote: (fraction) => `Sin explicar, como mucho ${fraction.toExponential(0)} de lo que entró.`,
+  },
+  verdict: {
+    heading: "Qué cambió",
+    pair: (from, to, asked) =>
+      asked.length === 0 ? `De ${from} a ${to}: no cambia nada` : `De ${from} a ${to}: ${list(asked)}`,
+    mixed: (from, to, asked) =>
+      `De ${from} a ${to} cambian a la vez ${list(asked)}: a ninguno se le puede dar el mérito.`,
+    clear: (id, unit, verdict, difference, fromValue, toValue, floor) =>
+      `${measures[id] ?? id}: ${verb(id, verdict)} ${valueText(Math.abs(difference), unit)}, de ${amount(fromValue)} a ${valueText(toValue, unit)} (margen ${valueText(floor, unit)}).`,
+    measure: (id, unit) => `${measures[id] ?? id}, ${unitText(unit)}`,
+    floorReason,
+    unclear: (id, unit, difference, floor) =>
+      `${measures[id] ?? id}: sin diferencia clara (${signed(difference)} ${unitText(unit)}, margen ${valueText(floor, unit)}).`,
+    brief: (from, to, asked, clear) => {
+      const what = asked.length === 1 ? ` (${questions[asked[0]!]})` : "";
+      const items = clear.map((d) => `${shortMeasures[d.id] ?? d.id} ${signed(d.difference, 3)} ${unitText(d.unit)}`);
+      return `De ${from} a ${to}${what}: ${items.length === 0 ? "sin diferencia clara" : items.join("; ")}.`;
+    },
+  },
+  badgesLabel: "Qué es igual",
+  badges: {
+    "same-water": ["La misma agua", "No la misma agua"],
+    "same-weather": ["El mismo clima", "No el mismo clima"],
+    "same-start": ["El mismo comienzo", "No el mismo comienzo"],
+    settled: ["Asentado", "No asentado"],
+    "one-question": ["Una pregunta a la vez", "Más de una pregunta a la vez"],
+  },
+  badgeDetail: (_, detail) => {
+    const water = /^(\d+) to (\d+) L per tree, ([\d.]+) % apart$/.exec(detail);
+    return water
+      ? `de ${amount(Number(water[1]))} a ${amount(Number(water[2]))} L por árbol, ${water[3]!.replace(".", ",")} % de distancia`
+      : "";
+  },
+
+  time: {
+    label: "Hora mostrada en todas las figuras",
+    play: "Avanzar",
+    pause: "Pausa",
+    fourHours: "Cuatro horas",
+    oneHour: "Una hora",
+    keys: "Flechas: una hora. Re Pág y Av Pág: un día. Inicio y Fin: los extremos de la temporada.",
+    at: (day, hour) => `${day}, ${clock(hour)}`,
+    wanted: "línea: agua que quiere el árbol; hueco: lluvia",
+  },
+  states: {
+    computing: (days, arms) => `Calculando ${days} días de ${arms} programas y suelos`,
+    progress: (done, all) => `${percent(done / all)} hecho`,
+    preview: (days) => `Figuras: un avance de ${days} días desde el suelo como estaba; la temporada sigue`,
+    stale: "De antes de su cambio",
+    failed: "Esto no se pudo calcular",
+    kept: "Lo que puso se conserva, y las figuras son de antes de su cambio.",
+    undo: "Deshacer el último cambio",
+    retry: "Intentar otra vez",
+    fault: ({ code, path, received, rule, terms }) => {
+      const own = (faultRules as Readonly<Record<string, string>>)[code];
+      const text = own?.replace(/\$(\w+)/g, (_, term: string) => String(terms?.[term] ?? "")) ?? rule;
+      return `${placeText(path)} ${text}; es ${received}.`;
+    },
+    linkFaults: "Una parte del enlace no se pudo usar; se muestra el resto.",
+    linkFault: (key, received, rule) =>
+      rule === undefined
+        ? `«${key}» no es un ajuste de esta página.`
+        : `«${key}» era «${received}»; debe ser ${ruleText(rule)}.`,
+    dismiss: "Cerrar",
+  },
+  check,
+  table: "Los números",
+  about: {
+    note: "El modelo anota (en inglés):",
+    never: "Cuenta agua y horas. No predice cosecha ni dinero, y no sustituye a la pala.",
+    defaults: "Valores usados donde no se dio ninguno; las fuentes, en inglés",
+    computedHere: (version, seconds) =>
+      `Calculado en este aparato en ${amount(seconds, 2)} s por rootledger ${version}. Nada sale de él.`,
+  },
+};
+
+function placeText(path: string): string {
+  return path
+    .replace(/^programmes\[(\d+)\](\.runs\[0\])?/, (_, i: string) => `Programa ${"ABCD"[Number(i)]}`)
+    .replace(/^soils\[(\d+)\](\.horizons\[0\])?/, (_, i: string) => `Suelo ${Number(i) + 1}`)
+    .replace(/\./g, ", ");
+}
+
+/** @example ruleText("a whole number from 1 to 24") // "un número entero de 1 a 24" */
+const ruleText = (rule: string): string =>
+  rule
+    .replace("a whole number from", "un número entero de")
+    .replace("a number from", "un número de")
+    .replace("a time of day from", "una hora del día de")
+    .replace("one of", "uno de")
+    .replace(/ to /, " a ")
+    .replace(" or ", " o ");
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+const list = (asked: readonly Question[]): string => listed(asked.map((q) => questions[q]));
+
+function rhythm(everyDays: number): string {
+  if (everyDays === 1) return "diario";
+  return everyDays === 7 ? "semanal" : `cada ${everyDays} días`;
+}
+
+const durationText = (hours: number): string =>
+  hours < 1.5 ? `${amount(hours * 60, 2)} min` : `${amount(hours, 2)} h`;
+
+const shares = (fractions: readonly number[]): string =>
+  fractions.every((f) => f < 0.005) ? "ninguna" : listed(fractions.map(percent));
+
+const verb = (id: string, verdict: "rises" | "falls"): string =>
+  `${verdict === "rises" ? "sube" : "baja"}${plural.has(id) ? "n" : ""}`;
+const unitText = (unit: string): string => units[unit] ?? unit;
+const valueText = (value: number, unit: string): string => `${amount(value)} ${unitText(unit)}`;
+const signed = (value: number, digits = 2): string => `${value < 0 ? "−" : "+"}${amount(Math.abs(value), digits)}`;

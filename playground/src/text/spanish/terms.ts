@@ -1,0 +1,66 @@
+import type { Question } from "rootledger/compare";
+
+export const questions: Readonly<Record<Question, string>> = {
+  interval: "el intervalo",
+  pulses: "los pulsos",
+  gap: "la pausa entre pulsos",
+  "emitter-flow": "el caudal del emisor",
+  amount: "la cantidad de agua",
+  "start-time": "la hora de inicio",
+};
+
+export const measures: Readonly<Record<string, string>> = {
+  thirsty: "Horas de raíz con sed",
+  airless: "Horas de raíz sin aire",
+  "below-roots": "Agua perdida bajo las raíces",
+  transpiration: "Agua que bebió el árbol",
+  evaporation: "Agua evaporada",
+  runoff: "Agua escurrida",
+  "longest-thirsty": "Racha más larga con sed",
+  "longest-airless": "Racha más larga sin aire",
+};
+
+/** Measures whose name is a plural. */
+export const plural: ReadonlySet<string> = new Set(["thirsty", "airless"]);
+
+export const shortMeasures: Readonly<Record<string, string>> = {
+  thirsty: "con sed",
+  airless: "sin aire",
+  transpiration: "bebido",
+  "below-roots": "perdido abajo",
+  evaporation: "evaporado",
+};
+
+export const units: Readonly<Record<string, string>> = { "root-h": "h", L: "L", h: "h", mm: "mm" };
+
+/** USDA texture classes. */
+export const textures: Readonly<Record<string, string>> = {
+  sand: "arena",
+  "loamy sand": "arena franca",
+  "sandy loam": "franco arenoso",
+  loam: "franco",
+  "silt loam": "franco limoso",
+  silt: "limo",
+  "sandy clay loam": "franco arcilloso arenoso",
+  "clay loam": "franco arcilloso",
+  "silty clay loam": "franco arcilloso limoso",
+  "sandy clay": "arcilla arenosa",
+  "silty clay": "arcilla limosa",
+  clay: "arcilla",
+};
+
+const soilGroups: Readonly<Record<string, string>> = {
+  coarse: "suelos gruesos",
+  medium: "suelos medios",
+  fine: "suelos finos",
+  tight: "suelos apretados",
+  layered: "suelos en capas",
+};
+
+/** @example floorReason("smallest that matters: 1 %") // "lo menor que importa: 1 %" */
+export function floorReason(reason: string): string {
+  const engine = /^the fast engine's distance from the slow one, (\w+) soils$/.exec(reason);
+  if (engine) return `distancia del motor rápido al lento, ${soilGroups[engine[1]!] ?? engine[1]}`;
+  if (reason.endsWith("half a day")) return "lo menor que importa: medio día";
+  return reason.startsWith("smallest that matters") ? "lo menor que importa: 1 %" : "contado, no simulado";
+}
