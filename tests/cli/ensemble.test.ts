@@ -30,7 +30,13 @@ describe("rootledger ensemble", () => {
   test("prints draws, badges, floors and verdicts of a comparison within the page", async () => {
     const { code, stdout, stderr } = await answer("ensemble", comparison, "--members", "3", "--seed", "a");
     expect({ code, stderr }).toEqual({ code: 0, stderr: "" });
-    for (const said of ["3 of 3 draws finished, seed a", "Holds: same water", "no clear difference", "root-depth:"]) {
+    for (const said of [
+      "3 of 3 draws finished, seed a",
+      "DOES NOT HOLD: same water",
+      "Holds: same weather",
+      "no clear difference",
+      "root-depth:",
+    ]) {
       expect(stdout.replace(/\s+/g, " ")).toContain(said);
     }
     expect(Math.max(...stdout.split("\n").map((line) => line.length))).toBeLessThanOrEqual(100);
