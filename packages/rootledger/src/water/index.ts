@@ -83,6 +83,17 @@ export {
   wetTwoStage,
 } from "./ritchie-evaporation.js";
 export { burnsFraction, burnsHalfDepthCm, cellwiseFraction, type Leaching, scotterFraction } from "./solute-burns.js";
+export type { WaterMove } from "./solute-flows.js";
+export { type SoluteGrid, soluteGrid } from "./solute-grid.js";
+export { type Spreading, usualSpreading } from "./solute-spread.js";
+export {
+  type SoluteEdges,
+  type SoluteSums,
+  type SoluteTransport,
+  soluteSums,
+  soluteTransport,
+  type TransportSetup,
+} from "./solute-transport.js";
 export { type SpillSetup, spillEngine } from "./spill.js";
 export { copyState, restoreState } from "./state.js";
 export { type Stress, type StressProcess, type Trapezoid, type TreeLimits, trapezoid, twoLimits } from "./stress.js";
