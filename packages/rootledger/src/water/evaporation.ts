@@ -79,7 +79,9 @@ function dryingEvaporation(ground: Ground, depthCm: number, fullHeadCm: number, 
   }
   for (let j = 0; j < lanes; j++) fallingMm[j] -= readilyMm;
   const least = Math.min(...fallingMm);
-  if (!(least > 0)) throw new RangeError(`evaporation requires REW below TEW: got ${-least} mm beyond it`);
+  // A soil that holds nothing between the two gives nothing; only a REW of one's own can be too large.
+  if (readilyMm > 0 && !(least > 0))
+    throw new RangeError(`evaporation requires REW below TEW: got ${-least} mm beyond it`);
   const thick = Float64Array.from(thicknessMm);
   return (outCm3PerH, theta, potentialCm3PerH) => {
     for (let j = 0; j < lanes; j++) {
@@ -88,7 +90,7 @@ function dryingEvaporation(ground: Ground, depthCm: number, fullHeadCm: number, 
       const byDepth = waterMm / fallingMm[j];
       const byTop = (theta[j] - topAirDry[j]) / topRamp[j];
       const kr = byDepth < byTop ? byDepth : byTop;
-      outCm3PerH[j] = kr <= 0 ? 0 : kr >= 1 ? potentialCm3PerH[j] : kr * potentialCm3PerH[j];
+      outCm3PerH[j] = !(kr > 0) ? 0 : kr >= 1 ? potentialCm3PerH[j] : kr * potentialCm3PerH[j];
     }
   };
 }
