@@ -6,6 +6,7 @@ import { cmPerM } from "../units.js";
 import type { Grid } from "../water/grid.js";
 import { sunShare } from "../weather/sun-share.js";
 import type { Prepared } from "./ground-of.js";
+import { type LimitsByDay, limitsByDay } from "./limits-by-day.js";
 import { type RainShares, rainShares } from "./rain-shares.js";
 import type { Block, Scenario } from "./scenario.js";
 
@@ -26,6 +27,7 @@ export interface Demand {
   /** `evaporationCm3[day * lanes + lane]`: the most the bare soil could lose. */
   readonly evaporationCm3: Float64Array;
   readonly rainIntensityCmPerH: number;
+  readonly limits: LimitsByDay;
   /** Left out where all rain reaches the soil. */
   readonly rainShares?: RainShares;
 }
@@ -75,6 +77,7 @@ export function demandOf(scenario: Scenario, prepared: Pick<Prepared, "grid" | "
     sunsetH: weather.sunsetH.slice(skip, skip + days),
     transpirationCm3,
     evaporationCm3,
+    limits: limitsByDay(scenario, transpirationCm3, groundCm2),
     rainIntensityCmPerH: surface?.curveNumber === undefined ? weather.rainIntensityMmPerH / 10 : allDayCmPerH,
     ...(surface?.rain === undefined ? {} : { rainShares: rainShares(surface.rain, laneAreaCm2, exposed) }),
   };

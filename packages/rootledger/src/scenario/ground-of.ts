@@ -4,7 +4,7 @@ import { withStructure } from "../ground/structure.js";
 import { tabulateSoil } from "../ground/table.js";
 import { withTrappedAir } from "../ground/trapped-air.js";
 import { rootDepthShare } from "../tree/root-depth-share.js";
-import { cmPerM, headFromTension, mmPerCm } from "../units.js";
+import { cmPerM, mmPerCm } from "../units.js";
 import type { BottomEdge } from "../water/bottom.js";
 import type { WaterSetup } from "../water/bucket.js";
 import type { EmitterLines } from "../water/cascade.js";
@@ -14,6 +14,7 @@ import type { TreeLimits } from "../water/stress.js";
 import { layerEdges } from "../water/strip-edges.js";
 import type { RootZone } from "../water/uptake.js";
 import { cellsOf } from "./geometry.js";
+import { treeLimits } from "./limits-by-day.js";
 import type { Horizon, Scenario, Soil } from "./scenario.js";
 
 /** A scenario turned into cells. */
@@ -75,13 +76,7 @@ export function groundOf(scenario: Scenario, choice: GridChoice = {}): Prepared 
     lines: cells.lines,
     lineAtCm: Float64Array.from(cells.lineAtCm),
     roots: { share, compensationOnset: tree.roots.compensationOnset },
-    limits: {
-      pullLimitHeadCm: headFromTension(tree.limits.pullLimitKPa),
-      zeroUptakeHeadCm: headFromTension(tree.limits.zeroUptakeKPa),
-      airLimit: tree.limits.airLimitFraction,
-      airZero: tree.limits.airZeroFraction,
-      airReturnHeadCm: headFromTension(tree.limits.airReturnKPa),
-    },
+    limits: treeLimits(tree.limits),
     bottom: bottomOf(soil),
     cracks: soil.cracks,
     exposedByLane: cells.exposedByLane,

@@ -3,9 +3,10 @@ import type { DefaultUsed } from "../water/result.js";
 import { defaults } from "./defaults.js";
 import { type Fault, fault } from "./faults.js";
 import { pick } from "./parse-default.js";
+import { filledLimits } from "./parse-limits.js";
 import { filledSurface } from "./parse-surface.js";
-import type { Block, Limits, Roots } from "./scenario.js";
-import type { BlockFile, LimitsFile, LinesFile, RootsFile, TreeFile } from "./schema-block.js";
+import type { Block, Roots } from "./scenario.js";
+import type { BlockFile, LinesFile, RootsFile, TreeFile } from "./schema-block.js";
 
 /** Nearer than this two lines, or a line and mid-alley, leave no room for lanes between them, m. Our choice. */
 const apartM = 0.04;
@@ -51,33 +52,6 @@ export function kcbFaults(points: TreeFile["kcb"], path: string): Fault[] {
     if (i === 0 || dayNumber(point.date) > dayNumber(points[i - 1].date)) return [];
     return [fault("dates-not-rising", `${path}[${i}].date`, point.date, { before: points[i - 1].date })];
   });
-}
-
-/** Limits that contradict one another. */
-export function limitFaults(limits: Limits, path: string): Fault[] {
-  const found: Fault[] = [];
-  const drier = (field: "pullLimitKPa" | "zeroUptakeKPa", other: "airReturnKPa" | "pullLimitKPa"): void => {
-    if (limits[field] > limits[other]) return;
-    found.push(fault("not-drier", `${path}.${field}`, limits[field], { other, limit: limits[other] }));
-  };
-  drier("pullLimitKPa", "airReturnKPa");
-  drier("zeroUptakeKPa", "pullLimitKPa");
-  if (limits.airZeroFraction >= limits.airLimitFraction) {
-    const terms = { other: "airLimitFraction", limit: limits.airLimitFraction };
-    found.push(fault("not-below", `${path}.airZeroFraction`, limits.airZeroFraction, terms));
-  }
-  return found;
-}
-
-/** Limits with their defaults filled in, checked or not. */
-export function filledLimits(file: LimitsFile, path: string, used: DefaultUsed[]): Limits {
-  return {
-    pullLimitKPa: pick(used, `${path}.pullLimitKPa`, file.pullLimitKPa, defaults.pullLimitKPa),
-    zeroUptakeKPa: pick(used, `${path}.zeroUptakeKPa`, file.zeroUptakeKPa, defaults.zeroUptakeKPa),
-    airLimitFraction: pick(used, `${path}.airLimitFraction`, file.airLimitFraction, defaults.airLimitFraction),
-    airZeroFraction: pick(used, `${path}.airZeroFraction`, file.airZeroFraction, defaults.airZeroFraction),
-    airReturnKPa: pick(used, `${path}.airReturnKPa`, file.airReturnKPa, defaults.airReturnKPa),
-  };
 }
 
 function filledRoots(file: RootsFile, path: string, used: DefaultUsed[]): Roots {

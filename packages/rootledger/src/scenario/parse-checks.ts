@@ -1,8 +1,9 @@
 import { z } from "zod";
 import { defaults } from "./defaults.js";
 import { type Fault, fault } from "./faults.js";
-import { filledLimits, kcbFaults, limitFaults, lineFaults } from "./parse-block.js";
+import { kcbFaults, lineFaults } from "./parse-block.js";
 import { readPart, valueAt } from "./parse-issues.js";
+import { limitFaults } from "./parse-limits.js";
 import { programmeFaults, type RunPlace } from "./parse-programme.js";
 import { type NeedsRew, rewFaults } from "./parse-rew.js";
 import { soilFaults } from "./parse-soil.js";
@@ -24,8 +25,7 @@ export function blockFaults(file: unknown): Fault[] {
   const kcb = readPart(kcbSchema, file, ["block", "tree", "kcb"]);
   if (kcb) found.push(...kcbFaults(kcb, "block.tree.kcb"));
   const limits = readPart(limitsSchema.optional(), file, ["block", "tree", "limits"]);
-  const limitsPath = "block.tree.limits";
-  if (limits) found.push(...limitFaults(filledLimits(limits, limitsPath, []), limitsPath));
+  if (limits) found.push(...limitFaults(limits, "block.tree.limits"));
   const surface = readPart(surfaceSchema, file, ["block", "surface"]);
   const rainIntensityMmPerH = numberAt(file, ["weather", "rainIntensityMmPerH"]);
   if (surface) found.push(...surfaceFaults(surface, "block.surface", { rainIntensityMmPerH }));

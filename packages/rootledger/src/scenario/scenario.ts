@@ -103,11 +103,28 @@ export interface Roots {
 }
 
 export interface Limits {
+  /** Where the tree transpires 5 mm a day or more; always, if the next one is left out. */
   readonly pullLimitKPa: number;
+  /** Pull limit on days of 1 mm or less, linear between (Feddes et al. 1978). */
+  readonly pullLimitLowDemandKPa?: number;
   readonly zeroUptakeKPa: number;
   readonly airLimitFraction: number;
   readonly airZeroFraction: number;
   readonly airReturnKPa: number;
+  /** Weeks with limits of their own, such as flowering. */
+  readonly periods?: readonly LimitPeriod[];
+}
+
+/** A part of every year with limits of its own. */
+export interface LimitPeriod {
+  readonly name: string;
+  /** First and last day, MM-DD; from may lie after to, over New Year. */
+  readonly from: string;
+  readonly to: string;
+  /** What differs from the tree's other limits. */
+  readonly limits: Partial<
+    Pick<Limits, "pullLimitKPa" | "zeroUptakeKPa" | "airLimitFraction" | "airZeroFraction" | "airReturnKPa">
+  >;
 }
 
 export interface Lines {

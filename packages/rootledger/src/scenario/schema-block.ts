@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { defaults } from "./defaults.js";
-import { between, isoDate, named, openFraction, orDefault, positive, whole } from "./schema-fields.js";
+import { between, isoDate, monthDay, named, openFraction, orDefault, positive, whole } from "./schema-fields.js";
 import { type SurfaceFile, surfaceSchema } from "./schema-surface.js";
 
 export interface LinesFile {
@@ -18,7 +18,19 @@ export interface RootsFile {
   compensationOnset?: number | undefined;
 }
 
-export interface LimitsFile {
+export interface LimitsFile extends OwnLimitsFile {
+  pullLimitLowDemandKPa?: number | undefined;
+  periods?: LimitPeriodFile[] | undefined;
+}
+
+export interface LimitPeriodFile extends OwnLimitsFile {
+  name: string;
+  from: string;
+  to: string;
+}
+
+/** Limits that a period may replace. */
+interface OwnLimitsFile {
   pullLimitKPa?: number | undefined;
   zeroUptakeKPa?: number | undefined;
   airLimitFraction?: number | undefined;
@@ -86,18 +98,42 @@ const rootsSchema: z.ZodType<RootsFile> = z.strictObject({
   ),
 });
 
+const pullLimitKPa = positive(1500, "Tension beyond which the tree draws little, kPa.");
+const zeroUptakeKPa = positive(5000, "Tension at which uptake ends, kPa.");
+const airLimitFraction = z
+  .number()
+  .gt(0)
+  .max(0.5)
+  .describe("Air-filled porosity below which roots are airless, m3/m3.");
+const airZeroFraction = between(0, 0.5, "Air-filled porosity at which airless uptake has fallen to nothing, m3/m3.");
+const airReturnKPa = positive(100, "Tension at which air is back, kPa.");
+
+const limitPeriodSchema: z.ZodType<LimitPeriodFile> = z.strictObject({
+  name: named("Name of the period, for instance flowering."),
+  from: monthDay("First day, MM-DD."),
+  to: monthDay("Last day, MM-DD; it may lie in the next year."),
+  pullLimitKPa: pullLimitKPa.optional(),
+  zeroUptakeKPa: zeroUptakeKPa.optional(),
+  airLimitFraction: airLimitFraction.optional(),
+  airZeroFraction: airZeroFraction.optional(),
+  airReturnKPa: airReturnKPa.optional(),
+});
+
 export const limitsSchema: z.ZodType<LimitsFile> = z.strictObject({
-  pullLimitKPa: orDefault(positive(1500, "Tension beyond which the tree draws little, kPa."), defaults.pullLimitKPa),
-  zeroUptakeKPa: orDefault(positive(5000, "Tension at which uptake ends, kPa."), defaults.zeroUptakeKPa),
-  airLimitFraction: orDefault(
-    z.number().gt(0).max(0.5).describe("Air-filled porosity below which roots are airless, m3/m3."),
-    defaults.airLimitFraction,
-  ),
-  airZeroFraction: orDefault(
-    between(0, 0.5, "Air-filled porosity at which airless uptake has fallen to nothing, m3/m3."),
-    defaults.airZeroFraction,
-  ),
-  airReturnKPa: orDefault(positive(100, "Tension at which air is back, kPa."), defaults.airReturnKPa),
+  pullLimitKPa: orDefault(pullLimitKPa, defaults.pullLimitKPa),
+  pullLimitLowDemandKPa: positive(
+    1500,
+    "Pull limit on days of 1 mm of transpiration or less, kPa; linear to pullLimitKPa at 5 mm (Feddes et al. 1978). Left out: the same on every day.",
+  ).optional(),
+  zeroUptakeKPa: orDefault(zeroUptakeKPa, defaults.zeroUptakeKPa),
+  airLimitFraction: orDefault(airLimitFraction, defaults.airLimitFraction),
+  airZeroFraction: orDefault(airZeroFraction, defaults.airZeroFraction),
+  airReturnKPa: orDefault(airReturnKPa, defaults.airReturnKPa),
+  periods: z
+    .array(limitPeriodSchema)
+    .max(20)
+    .optional()
+    .describe("Weeks of the year with limits of their own, such as flowering."),
 });
 
 export const kcbSchema: z.ZodType<TreeFile["kcb"]> = z

@@ -20,6 +20,9 @@ export const named = (what: string): z.ZodType<string> => z.string().min(1).max(
 
 export const isoDate = (what: string): z.ZodType<string> => z.iso.date().describe(what);
 
+/** A day that returns every year, written MM-DD; which texts are such days is checked beside the schema. */
+export const monthDay = (what: string): z.ZodType<string> => z.string().min(1).max(10).describe(what);
+
 /** A field that may be left out; the default and its source go into the JSON Schema. */
 export const orDefault = <T extends number | string>(
   field: z.ZodType<T>,

@@ -86,14 +86,14 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
   const valveH = valveEvents(scenario.programme, scenario.season.days, prepared.treeFlowLPerH);
   const endH = scenario.season.days * 24;
   const timeline = timelineOf(valveH, forcingBreaks(demand), endH);
-  const { ground, lines, roots, limits, bottom, cracks } = prepared;
+  const { ground, lines, roots, bottom, cracks } = prepared;
   const makeEngine = options.engine ?? bucketUnlessAsked(scenario);
   const engine: WaterEngine = makeEngine({
     ground,
     lines,
     roots,
     innerEdge: "mirror",
-    stress: twoLimits(limits),
+    stress: twoLimits(demand.limits.inForce),
     bottom,
     ...(cracks === undefined ? {} : { bypass: cracks }),
     ...evaporationOf(scenario),

@@ -3,6 +3,7 @@ import { clearFluxes, emptyFluxes, type WaterEngine, type WaterFluxes, type Wate
 import type { Grid } from "../water/grid.js";
 import { type Demand, rainRate, sunShareOf } from "./demand.js";
 import type { Prepared } from "./ground-of.js";
+import { bringIntoForce } from "./limits-by-day.js";
 
 /** One tree of the line on its way through the season. */
 export interface TreeRun {
@@ -62,6 +63,7 @@ function advanceHour(
   const day = (hour / 24) | 0;
   const soilShare = demand.rainShares?.soil;
   clearFluxes(fluxes);
+  bringIntoForce(demand.limits, day);
   state.timeH = hour;
   let fromH = hour;
   let at = place;

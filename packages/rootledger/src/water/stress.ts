@@ -13,7 +13,7 @@ export interface Stress {
 /** A process slot: reads theta and the cell values, writes the two factors and the class of every cell. */
 export type StressProcess = (out: Stress, ground: Ground, theta: Float64Array, values: CellValues) => void;
 
-/** The two limits of the tree, in the model's units. */
+/** The two limits of the tree, in the model's units. A run may change them from day to day. */
 export interface TreeLimits {
   /** Head beyond which uptake starts to fall, cm (the pull limit). */
   readonly pullLimitHeadCm: number;
@@ -31,15 +31,16 @@ export interface TreeLimits {
  * The two limits with equal standing. Airless: air-filled porosity below `airLimit` AND head above `airReturnHeadCm`.
  * Thirsty: head below `pullLimitHeadCm`. The thirst factor falls linearly in head from 1 at the pull limit to 0 at
  * `zeroUptakeHeadCm` (the dry limb of Feddes et al. 1978). The air factor is 1 where either airless condition fails and
- * falls to 0 as air-filled porosity reaches `airZero` in saturated soil, continuous at both limits.
+ * falls to 0 as air-filled porosity reaches `airZero` in saturated soil, continuous at both limits. The limits are read at
+ * each call.
  *
  * @example twoLimits(limits)(stress, ground, theta, values)
  */
 export function twoLimits(limits: TreeLimits): StressProcess {
-  const { pullLimitHeadCm, zeroUptakeHeadCm, airLimit, airZero, airReturnHeadCm } = limits;
-  const dryRange = pullLimitHeadCm - zeroUptakeHeadCm;
-  const airRange = airLimit - airZero;
   return (out, ground, theta, values) => {
+    const { pullLimitHeadCm, zeroUptakeHeadCm, airLimit, airZero, airReturnHeadCm } = limits;
+    const dryRange = pullLimitHeadCm - zeroUptakeHeadCm;
+    const airRange = airLimit - airZero;
     const { thirst, air, state } = out;
     const { headCm } = values;
     const { thetaSaturated } = ground;
