@@ -27,11 +27,13 @@ export class BadgeLine extends LitElement {
 
   override render(): TemplateResult {
     return html`<ul aria-label=${words.badgesLabel}>
-      ${this.badges.map(({ id, holds, detail }) => {
+      ${this.badges.map((badge) => {
+        const { id, holds } = badge;
         const [yes, no] = words.badges[id];
-        return html`<li class=${holds ? "holds" : "differs"} title=${words.badgeDetail(id, detail)}>
+        const detail = words.badgeDetail(badge);
+        return html`<li class=${holds ? "holds" : "differs"} title=${detail}>
           <svg viewBox="0 0 12 12" aria-hidden="true"><circle cx="6" cy="6" r="6"></circle><path d=${holds ? "M3 6.2l2.2 2.2L9 4" : ""}></path></svg>
-          <b>${holds ? yes : no}</b>${holds ? "" : html`<span>${words.badgeDetail(id, detail)}</span>`}
+          <b>${holds ? yes : no}</b>${holds ? "" : html`<span>${detail}</span>`}
         </li>`;
       })}
     </ul>`;

@@ -64,7 +64,7 @@ export class VerdictList extends LitElement {
     const unclear = shown.filter((d) => d.verdict === "no clear difference");
     return html`<ul>
       ${clear.map((d) => html`<li>${clearSentence(d)}</li>`)}
-      ${unclear.map((d) => html`<li class="unclear" title=${words.verdict.floorReason(d.floorReason)}>${words.verdict.unclear(d.measureId, d.unit, d.difference, d.floor)}</li>`)}
+      ${unclear.map((d) => html`<li class="unclear" title=${words.verdict.floorReason(d)}>${words.verdict.unclear(d.measureId, d.unit, d.difference, d.floor)}</li>`)}
     </ul>`;
   }
 }

@@ -1,4 +1,4 @@
-import type { Badge, Question } from "rootledger/compare";
+import type { Badge, Difference, Question } from "rootledger/compare";
 import type { FaultLine } from "../worker/protocol.js";
 import { check } from "./english/check.js";
 import { measures, questions, shortMeasures, units } from "./english/terms.js";
@@ -166,7 +166,7 @@ export const english = {
     ): string =>
       `${measures[id] ?? id} ${verb(id, verdict)} by ${valueText(Math.abs(difference), unit)}, from ${amount(fromValue)} to ${valueText(toValue, unit)} (floor ${valueText(floor, unit)}).`,
     measure: (id: string, unit: string): string => `${measures[id] ?? id}, ${unitText(unit)}`,
-    floorReason: (reason: string): string => reason,
+    floorReason: ({ floorReason }: Pick<Difference, "floorBasis" | "floorReason">): string => floorReason,
     unclear: (id: string, unit: string, difference: number, floor: number): string =>
       `${measures[id] ?? id}: no clear difference (${signed(difference)} ${unitText(unit)}, floor ${valueText(floor, unit)}).`,
     brief: (
@@ -189,7 +189,7 @@ export const english = {
     settled: ["Settled", "Not settled"],
     "one-question": ["One question at a time", "More than one question at once"],
   } satisfies Readonly<Record<Badge["id"], readonly [string, string]>>,
-  badgeDetail: (_: Badge["id"], detail: string): string => detail,
+  badgeDetail: ({ detail }: Badge): string => detail,
 
   time: {
     label: "Hour shown in every picture",

@@ -3,7 +3,7 @@ import type { Words } from "./english.js";
 import { amount, clock, listed, percent, whole } from "./number-format.js";
 import { check } from "./spanish/check.js";
 import { faultRules } from "./spanish/faults.js";
-import { floorReason, measures, plural, questions, shortMeasures, textures, units } from "./spanish/terms.js";
+import { floorBases, measures, plural, questions, shortMeasures, textures, units } from "./spanish/terms.js";
 
 const counts = ["ningún", "un", "dos", "tres", "cuatro"];
 const minutesText = (minutes: number): string =>
@@ -155,7 +155,7 @@ export const spanish: Words = {
     clear: (id, unit, verdict, difference, fromValue, toValue, floor) =>
       `${measures[id] ?? id}: ${verb(id, verdict)} ${valueText(Math.abs(difference), unit)}, de ${amount(fromValue)} a ${valueText(toValue, unit)} (margen ${valueText(floor, unit)}).`,
     measure: (id, unit) => `${measures[id] ?? id}, ${unitText(unit)}`,
-    floorReason,
+    floorReason: ({ floorBasis }) => floorBases[floorBasis],
     unclear: (id, unit, difference, floor) =>
       `${measures[id] ?? id}: sin diferencia clara (${signed(difference)} ${unitText(unit)}, margen ${valueText(floor, unit)}).`,
     brief: (from, to, asked, clear) => {
@@ -172,11 +172,24 @@ export const spanish: Words = {
     settled: ["Asentado", "No asentado"],
     "one-question": ["Una pregunta a la vez", "Más de una pregunta a la vez"],
   },
-  badgeDetail: (_, detail) => {
-    const water = /^(\d+) to (\d+) L per tree, ([\d.]+) % apart$/.exec(detail);
-    return water
-      ? `de ${amount(Number(water[1]))} a ${amount(Number(water[2]))} L por árbol, ${water[3]!.replace(".", ",")} % de distancia`
-      : "";
+  badgeDetail: ({ id, holds, figures = {} }) => {
+    const { leastL = 0, mostL = 0, apartFraction = 0, changeFraction = 0 } = figures;
+    switch (id) {
+      case "same-water":
+        return `de ${amount(leastL)} a ${amount(mostL)} L por árbol, ${percent(apartFraction)} de distancia`;
+      case "same-weather":
+        return holds ? "ET0 y lluvia de cada día son iguales" : "ET0 o lluvia difieren algún día";
+      case "same-start":
+        return holds
+          ? "todos los programas parten del mismo estado del suelo"
+          : "el agua del suelo al comienzo difiere entre programas";
+      case "settled":
+        return `cada uno repetido bajo su propio programa; último cambio: ${percent(changeFraction)} del agua aplicada por ciclo`;
+      case "one-question":
+        return holds
+          ? "cada programa cambia una cosa respecto al anterior"
+          : "algún programa cambia más de una cosa a la vez";
+    }
   },
 
   time: {

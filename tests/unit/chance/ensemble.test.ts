@@ -30,6 +30,14 @@ const plan: EnsemblePlan = {
 const executor = oneThread(memberRun(plan));
 
 describe("an ensemble", () => {
+  test("of the slow engine has floors that hold no error of the fast one", async () => {
+    const slow = { ...comparison, season: { ...comparison.season, days: 1 }, engine: "richards" as const };
+    const slowPlan: EnsemblePlan = { ...plan, comparison: slow, trees: ["mean"] };
+    const result = await ensemble(slowPlan, { members: 1, executor: oneThread(memberRun(slowPlan)) });
+    expect(result.failures).toEqual([]);
+    expect(result.differences.filter(({ floorBasis }) => floorBasis.startsWith("engine"))).toEqual([]);
+  });
+
   test("has a band for every measure of every arm and tree, and a verdict for every pair", async () => {
     const result = await ensemble(plan, { members: 6, executor });
     expect(result).toMatchObject({ status: "finished", finished: 6, failed: 0, members: 6 });

@@ -31,6 +31,12 @@ describe("limits that change with the season", () => {
     expect(thirsty(hot)).toBe(thirsty(hotPlain));
   });
 
+  it("refuse a run in which draws and periods contradict one another", () => {
+    const late = { name: "late", from: "01-01", to: "12-31", limits: { zeroUptakeKPa: 15 } };
+    expect(() => simulate(withLimits({ periods: [late] }))).toThrow(/zero uptake ever drier.* in late/);
+    expect(() => simulate(withLimits({ pullLimitLowDemandKPa: 200 }))).toThrow(/below zeroUptakeKPa: got 200/);
+  });
+
   it.each([
     [{ periods: [{ name: "a", from: "13-01", to: "01-05" }] }, "not-a-month-day", "block.tree.limits.periods[0].from"],
     [
@@ -47,6 +53,11 @@ describe("limits that change with the season", () => {
       { periods: [{ name: "a", from: "12-01", to: "01-05", pullLimitKPa: 3 }] },
       "not-drier",
       "block.tree.limits.periods[0].pullLimitKPa",
+    ],
+    [
+      { pullLimitLowDemandKPa: 30, periods: [{ name: "a", from: "12-01", to: "01-05", pullLimitKPa: 35 }] },
+      "not-drier",
+      "block.tree.limits.pullLimitLowDemandKPa",
     ],
     [{ pullLimitLowDemandKPa: 10 }, "not-drier", "block.tree.limits.pullLimitLowDemandKPa"],
     [{ pullLimitLowDemandKPa: 200 }, "not-below", "block.tree.limits.pullLimitLowDemandKPa"],

@@ -1,5 +1,6 @@
 import type { Badge, Difference } from "../compare/comparison.js";
 import { type Arm, type Comparison, gather, scenarioOf } from "../compare/index.js";
+import { engineOf } from "../scenario/engine-of.js";
 import { simulate } from "../scenario/run.js";
 import type { SiteWeather } from "../scenario/scenario.js";
 import type { TreeName } from "../water/result.js";
@@ -22,7 +23,7 @@ export interface EnsembleLayout {
   readonly trees: readonly TreeName[];
   readonly differences: readonly Pick<
     Difference,
-    "measureId" | "unit" | "soil" | "tree" | "from" | "to" | "floorReason"
+    "measureId" | "unit" | "soil" | "tree" | "from" | "to" | "floorBasis" | "floorReason"
   >[];
   readonly badges: readonly Badge["id"][];
   /** Length of a member's numbers: values by arm, measure and tree; each difference and its floor; each badge as 0 or 1. */
@@ -47,16 +48,18 @@ export function layoutOf({ comparison, trees }: Pick<EnsemblePlan, "comparison" 
     season: { ...season, days: 1 },
     start: { ...start, kind: "same-state" },
   };
+  const engine = engineOf(comparison);
   const arms = soils.flatMap((soil) =>
     programmes.map((programme): Arm => {
-      const result = simulate(scenarioOf(oneDay, soil, programme), { trees });
+      const result = simulate(scenarioOf(oneDay, soil, programme), { engine, trees });
       return { soil: soil.name, programme: programme.name, result };
     }),
   );
   const measures = arms[0].result.measures.map(({ id, unit }) => ({ id, unit }));
   const gathered = gather(comparison, arms, []);
-  const differences = gathered.differences.map(({ measureId, unit, soil, tree, from, to, floorReason }) => ({
-    ...{ measureId, unit, soil, tree, from, to, floorReason },
+  const differences = gathered.differences.map((d) => ({
+    ...{ measureId: d.measureId, unit: d.unit, soil: d.soil, tree: d.tree, from: d.from, to: d.to },
+    ...{ floorBasis: d.floorBasis, floorReason: d.floorReason },
   }));
   const badges = gathered.badges.map(({ id }) => id);
   return {

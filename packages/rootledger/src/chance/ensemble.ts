@@ -33,7 +33,10 @@ export interface MeasureBand extends Band {
 /** One measure of two programmes over the same draws: the second minus the first, draw by draw. */
 export interface PairedDifference
   extends Band,
-    Pick<Difference, "measureId" | "unit" | "soil" | "tree" | "from" | "to" | "floor" | "floorReason" | "verdict"> {
+    Pick<
+      Difference,
+      "measureId" | "unit" | "soil" | "tree" | "from" | "to" | "floor" | "floorBasis" | "floorReason" | "verdict"
+    > {
   /** Shares of the draws whose own difference is beyond their own floor. */
   readonly risesShare: number;
   readonly fallsShare: number;

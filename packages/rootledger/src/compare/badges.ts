@@ -31,6 +31,7 @@ function sameWater(arms: readonly Arm[]): Badge {
     id: "same-water",
     holds: apart <= sameWaterFraction,
     detail: `${least.toFixed(0)} to ${most.toFixed(0)} L per tree, ${(apart * 100).toFixed(1)} % apart`,
+    figures: { leastL: least, mostL: most, apartFraction: apart },
   };
 }
 
@@ -74,6 +75,7 @@ function settled(arms: readonly Arm[]): Badge {
     id: "settled",
     holds: worst < settledFraction,
     detail: `each cycled under its own programme; last change ${(worst * 100).toPrecision(2)} % of the water applied per cycle`,
+    figures: { changeFraction: worst },
   };
 }
 

@@ -133,6 +133,7 @@ function differencesOf(
         toValue,
         difference,
         floor: floor.size,
+        floorBasis: floor.basis,
         floorReason: floor.reason,
         verdict: clear ? (difference > 0 ? "rises" : "falls") : "no clear difference",
       };

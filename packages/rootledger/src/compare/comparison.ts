@@ -1,5 +1,7 @@
 import type { DefaultUsed, Result, TreeName } from "../water/result.js";
 
+import type { FloorBasis } from "./floors.js";
+
 export type { Comparison } from "../scenario/scenario.js";
 
 export interface Badge {
@@ -8,6 +10,8 @@ export interface Badge {
   readonly holds: boolean;
   /** What differs, as a number with its unit, where it does not hold; what was checked, where it does. */
   readonly detail: string;
+  /** The numbers in `detail`, by name, for a text in another language. */
+  readonly figures?: { readonly [name in "leastL" | "mostL" | "apartFraction" | "changeFraction"]?: number };
 }
 
 export type Question = "interval" | "pulses" | "gap" | "emitter-flow" | "amount" | "start-time";
@@ -25,6 +29,7 @@ export interface Difference {
   readonly difference: number;
   /** Below this size nothing is claimed: the model's own error on this measure or the smallest difference that matters. */
   readonly floor: number;
+  readonly floorBasis: FloorBasis;
   readonly floorReason: string;
   readonly verdict: "rises" | "falls" | "no clear difference";
 }

@@ -1,15 +1,22 @@
+import type { Structure } from "../ground/structure.js";
+import type { TextureClass } from "../ground/texture.js";
 import { textureGroup } from "../ground/texture-group.js";
-import type { Soil } from "../scenario/scenario.js";
+import type { Horizon, Soil } from "../scenario/scenario.js";
 import { measure, type Result } from "../water/result.js";
 import type { Question } from "./comparison.js";
-import { type ChangeKind, engineErrors, type SoilGroup } from "./engine-errors.js";
+import { type ChangeKind, type EngineErrors, engineErrors, type SoilGroup } from "./engine-errors.js";
 
 /** Smallest differences that matter, our choice, no source: 1 % of water, of demand and of time. */
 const mattersFraction = 0.01;
 const mattersSpellH = 12;
 
+/** What a floor rests on: the fast engine's error on a group of soils (on any, where the soil is in none), or a stated size. */
+export type FloorBasis = `engine-${SoilGroup | "any"}` | "one-percent" | "half-day" | "not-simulated";
+
 export interface Floor {
   readonly size: number;
+  readonly basis: FloorBasis;
+  /** The basis in English. */
   readonly reason: string;
 }
 
@@ -22,15 +29,19 @@ export interface Floor {
 export function floorOf(id: string, result: Result, soil: Soil, questions: readonly Question[], tree: number): Floor {
   const group = soilGroup(soil);
   const kind: ChangeKind = questions.every((q) => q === "pulses" || q === "gap") ? "pulses" : "interval";
-  const errors = engineErrors[group][kind];
+  const errors = group === undefined ? largestErrors(kind) : engineErrors[group][kind];
   const referee = result.engine === "richards";
   const value = (name: string): number => measure(result, name).values[tree];
   const hours = result.days.rows * 24;
   const larger = (fraction: number, of: number): Floor => {
     const own = referee ? 0 : fraction;
     return own > mattersFraction
-      ? { size: own * of, reason: `the fast engine's distance from the slow one, ${group} soils` }
-      : { size: mattersFraction * of, reason: "smallest that matters: 1 %" };
+      ? {
+          size: own * of,
+          basis: `engine-${group ?? "any"}`,
+          reason: `the fast engine's distance from the slow one, ${group ?? "any"} soils`,
+        }
+      : { size: mattersFraction * of, basis: "one-percent", reason: "smallest that matters: 1 %" };
   };
   switch (id) {
     case "transpiration":
@@ -67,17 +78,39 @@ export function floorOf(id: string, result: Result, soil: Soil, questions: reado
       return larger(errors.drainage, value("applied"));
     case "longest-thirsty":
     case "longest-airless":
-      return { size: mattersSpellH, reason: "smallest that matters: half a day" };
+      return { size: mattersSpellH, basis: "half-day", reason: "smallest that matters: half a day" };
     default:
-      return { size: 0, reason: "counted, not simulated" };
+      return { size: 0, basis: "not-simulated", reason: "counted, not simulated" };
   }
 }
 
-/** The group of a soil's horizons; one with a curve that the cases lack counts as tight, the group with the widest errors. */
-function soilGroup(soil: Soil): SoilGroup {
-  const [top] = soil.horizons;
-  if (!("texture" in top) || (top.curveSet ?? "default") !== "default" || top.limits !== undefined) return "tight";
-  if (soil.horizons.some((h) => !("texture" in h) || h.texture !== top.texture)) return "layered";
-  const group = textureGroup(top.texture);
-  return group === "fine" && top.structure === "tight" ? "tight" : group;
+/** The group of a soil's horizons; undefined where one of them has a curve that the cases lack. */
+function soilGroup({ horizons }: Soil): SoilGroup | undefined {
+  const known = horizons.filter(hasCaseCurve);
+  if (known.length < horizons.length) return undefined;
+  const [{ texture, structure }] = known;
+  if (known.some((other) => other.texture !== texture)) return "layered";
+  const group = textureGroup(texture);
+  return group === "fine" && structure === "tight" ? "tight" : group;
+}
+
+/** Whether a horizon is of a kind that both engines were run on: a default class curve without stones. */
+const hasCaseCurve = (
+  horizon: Horizon,
+): horizon is Horizon & { readonly texture: TextureClass; readonly structure?: Structure } =>
+  "texture" in horizon &&
+  (horizon.curveSet ?? "default") === "default" &&
+  horizon.limits === undefined &&
+  (horizon.stonesFraction ?? 0) === 0;
+
+/** The largest error of any group, for soils that are in none. */
+function largestErrors(kind: ChangeKind): EngineErrors {
+  const [first, ...others] = Object.values(engineErrors).map((group) => group[kind]);
+  const largest = { ...first };
+  for (const errors of others) {
+    for (const key of Object.keys(largest) as (keyof EngineErrors)[]) {
+      if (errors[key] > largest[key]) largest[key] = errors[key];
+    }
+  }
+  return largest;
 }

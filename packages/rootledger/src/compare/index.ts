@@ -1,4 +1,4 @@
 export { type CompareOptions, compare, gather, scenarioOf } from "./compare.js";
 export type { Arm, Badge, Comparison, ComparisonResult, Difference, Question } from "./comparison.js";
-export { type Floor, floorOf } from "./floors.js";
+export { type Floor, type FloorBasis, floorOf } from "./floors.js";
 export { type PairedSpread, pairedVerdict } from "./paired-verdict.js";

@@ -26,6 +26,7 @@ export function treeLimits(limits: Limits): TreeLimits {
  * Limits of every day: those of the tree, a period's where one holds, and the pull limit moved towards the one for low demand
  * on days of little transpiration (Feddes et al. 1978).
  *
+ * @throws RangeError if the limits of a day contradict one another.
  * @param transpirationCm3 demand of each day, cm3 per tree
  * @example limitsByDay(scenario, demand.transpirationCm3, prepared.groundCm2).days.length
  */
@@ -36,14 +37,33 @@ export function limitsByDay(scenario: Scenario, transpirationCm3: Float64Array, 
   const days = Array.from({ length: changing ? scenario.season.days : 1 }, (_, day) => {
     const period = limits.periods?.find((p) => isWithin(p, dateOf(first + day).slice(5)));
     const today = treeLimits({ ...limits, ...period?.limits });
+    requireOrder(today, period?.name);
     if (limits.pullLimitLowDemandKPa === undefined) return today;
     const lowDemand = headFromTension(limits.pullLimitLowDemandKPa);
-    if (lowDemand >= today.pullLimitHeadCm) return today;
+    if (lowDemand > today.pullLimitHeadCm || lowDemand <= today.zeroUptakeHeadCm) {
+      const { pullLimitLowDemandKPa: given } = limits;
+      throw new RangeError(
+        `limitsByDay requires pullLimitLowDemandKPa from the pull limit to below zeroUptakeKPa: got ${given}`,
+      );
+    }
     const demandMm = (transpirationCm3[day] / groundCm2) * mmPerCm;
     const highDemand = today.pullLimitHeadCm;
     return { ...today, pullLimitHeadCm: pullLimitByDemand(demandMm, { highDemand, lowDemand }) };
   });
   return { inForce: { ...days[0] }, days };
+}
+
+/** Draws and periods can each be right and contradict one another. */
+function requireOrder(
+  { pullLimitHeadCm, zeroUptakeHeadCm, airReturnHeadCm, airLimit, airZero }: TreeLimits,
+  period = "the year",
+): void {
+  const drier = zeroUptakeHeadCm < pullLimitHeadCm && pullLimitHeadCm < airReturnHeadCm;
+  if (drier && airZero < airLimit) return;
+  const heads = `${airReturnHeadCm}, ${pullLimitHeadCm}, ${zeroUptakeHeadCm} cm, air ${airZero}, ${airLimit}`;
+  throw new RangeError(
+    `limitsByDay requires air-return, pull limit and zero uptake ever drier, airZero below airLimit: got ${heads} in ${period}`,
+  );
 }
 
 /** Whether a day of the year lies in a period, which may run over New Year. @example isWithin({ from: "12-15", to: "01-15" }, "01-01") // true */

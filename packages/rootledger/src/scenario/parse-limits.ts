@@ -11,22 +11,14 @@ import type { LimitPeriodFile, LimitsFile } from "./schema-block.js";
 export function limitFaults(file: LimitsFile, path: string): Fault[] {
   const limits = filledLimits(file, path, []);
   const found = contradictions(limits, path);
-  const { pullLimitLowDemandKPa } = limits;
-  if (pullLimitLowDemandKPa !== undefined) {
-    if (pullLimitLowDemandKPa < limits.pullLimitKPa) {
-      const terms = { other: "pullLimitKPa", limit: limits.pullLimitKPa };
-      found.push(fault("not-drier", `${path}.pullLimitLowDemandKPa`, pullLimitLowDemandKPa, terms));
-    }
-    if (pullLimitLowDemandKPa >= limits.zeroUptakeKPa) {
-      const terms = { other: "zeroUptakeKPa", limit: limits.zeroUptakeKPa };
-      found.push(fault("not-below", `${path}.pullLimitLowDemandKPa`, pullLimitLowDemandKPa, terms));
-    }
-  }
+  found.push(...lowDemandFaults(limits, path, ""));
   const periods = file.periods ?? [];
   periods.forEach((period, i) => {
     const at = `${path}.periods[${i}]`;
     found.push(...periodFaults(period, periods.slice(0, i), at));
-    if (found.length === 0) found.push(...contradictions({ ...limits, ...filledPeriod(period).limits }, at));
+    if (found.length > 0) return;
+    const inPeriod = { ...limits, ...filledPeriod(period).limits };
+    found.push(...contradictions(inPeriod, at), ...lowDemandFaults(inPeriod, path, `periods[${i}].`));
   });
   return found;
 }
@@ -40,6 +32,18 @@ function periodFaults(period: LimitPeriodFile, before: readonly LimitPeriodFile[
     (other) => isWithin(other, period.from) || isWithin(other, period.to) || isWithin(period, other.from),
   );
   return shared === undefined ? [] : [fault("periods-overlap", path, period.name, { other: shared.name })];
+}
+
+/** @param owner where the other limits stand, as it goes before their names */
+function lowDemandFaults(limits: Limits, path: string, owner: string): Fault[] {
+  const { pullLimitLowDemandKPa: given, pullLimitKPa, zeroUptakeKPa } = limits;
+  const at = `${path}.pullLimitLowDemandKPa`;
+  if (given === undefined) return [];
+  if (given < pullLimitKPa) {
+    return [fault("not-drier", at, given, { other: `${owner}pullLimitKPa`, limit: pullLimitKPa })];
+  }
+  if (given < zeroUptakeKPa) return [];
+  return [fault("not-below", at, given, { other: `${owner}zeroUptakeKPa`, limit: zeroUptakeKPa })];
 }
 
 function contradictions(limits: Limits, path: string): Fault[] {

@@ -1,4 +1,4 @@
-import type { Question } from "rootledger/compare";
+import type { FloorBasis, Question } from "rootledger/compare";
 
 export const questions: Readonly<Record<Question, string>> = {
   interval: "el intervalo",
@@ -49,18 +49,17 @@ export const textures: Readonly<Record<string, string>> = {
   clay: "arcilla",
 };
 
-const soilGroups: Readonly<Record<string, string>> = {
-  coarse: "suelos gruesos",
-  medium: "suelos medios",
-  fine: "suelos finos",
-  tight: "suelos apretados",
-  layered: "suelos en capas",
-};
+const ofEngine = (soils: string): string => `distancia del motor rápido al lento, ${soils}`;
 
-/** @example floorReason("smallest that matters: 1 %") // "lo menor que importa: 1 %" */
-export function floorReason(reason: string): string {
-  const engine = /^the fast engine's distance from the slow one, (\w+) soils$/.exec(reason);
-  if (engine) return `distancia del motor rápido al lento, ${soilGroups[engine[1]!] ?? engine[1]}`;
-  if (reason.endsWith("half a day")) return "lo menor que importa: medio día";
-  return reason.startsWith("smallest that matters") ? "lo menor que importa: 1 %" : "contado, no simulado";
-}
+/** What a floor rests on. */
+export const floorBases: Readonly<Record<FloorBasis, string>> = {
+  "engine-coarse": ofEngine("suelos gruesos"),
+  "engine-medium": ofEngine("suelos medios"),
+  "engine-fine": ofEngine("suelos finos"),
+  "engine-tight": ofEngine("suelos apretados"),
+  "engine-layered": ofEngine("suelos en capas"),
+  "engine-any": ofEngine("cualquier suelo"),
+  "one-percent": "lo menor que importa: 1 %",
+  "half-day": "lo menor que importa: medio día",
+  "not-simulated": "contado, no simulado",
+};
