@@ -91,15 +91,19 @@ describe("laws of the bucket engine", () => {
     const { hours, fluxes } = strip("loam", -100);
     // Long enough for the compiler to be done with the loop; before that every number is boxed.
     hours(24 * 250);
-    gc();
-    const stepsBefore = fluxes.subSteps;
-    const before = process.memoryUsage().heapUsed;
-    hours(24 * 60);
-    const grown = process.memoryUsage().heapUsed - before;
-    const steps = fluxes.subSteps - stepsBefore;
-    expect(steps).toBeGreaterThan(1000);
+    // What the loop makes it makes in every stretch; what a late compilation leaves behind is in one only, so the least counts.
+    const stretches = Array.from({ length: 3 }, () => {
+      gc();
+      const stepsBefore = fluxes.subSteps;
+      const before = process.memoryUsage().heapUsed;
+      hours(24 * 60);
+      const grown = process.memoryUsage().heapUsed - before;
+      const steps = fluxes.subSteps - stepsBefore;
+      expect(steps).toBeGreaterThan(1000);
+      return grown / steps;
+    });
     // A closure or an array takes 64 bytes or more. What is left is numbers boxed at calls, 16 bytes each.
-    expect(grown / steps, `${grown} bytes in ${steps} steps`).toBeLessThan(32);
+    expect(Math.min(...stretches), `bytes a step: ${stretches.join(", ")}`).toBeLessThan(32);
   });
 
   it("raises nothing to a power in the hot loop", () => {
