@@ -6,7 +6,7 @@ import {
   memberRun,
   oneThread,
 } from "rootledger/chance";
-import { type Comparison, parseComparison, parseScenario } from "rootledger/scenario";
+import { type Comparison, parseComparison, parseScenario, treesOf } from "rootledger/scenario";
 import { type EnsembleAsked, ensembleAsked } from "./ensemble-flags.js";
 import { exit, type Io } from "./io.js";
 import { ensembleCsv, ensembleText } from "./print/ensemble.js";
@@ -42,7 +42,7 @@ export function runEnsemble(comparison: Comparison, asked: EnsembleAsked, io: Io
   const { members, seed, workers } = asked;
   const plan: EnsemblePlan = {
     comparison,
-    trees: ["mean", "under-fed"],
+    trees: treesOf(comparison.block),
     draws: { kind: "priors", priors: defaultPriors(comparison), seed },
     weatherYears: [],
   };

@@ -110,6 +110,7 @@ describe("defaults", () => {
   const bare = () => {
     const file = demoJson("scenario");
     delete file.start;
+    file.block.lines.drainOut = { innerDiameterMm: 14 };
     delete file.weather.windHeightM;
     delete file.weather.et0Method;
     delete file.soil.horizons[0].structure;
@@ -134,6 +135,8 @@ describe("defaults", () => {
       "block.tree.limits.airReturnKPa": "airReturnKPa",
       "block.lines.lowQuarterUniformityFraction": "lowQuarterUniformityFraction",
       "block.lines.pluggedPerTree": "pluggedPerTree",
+      "block.lines.drainOut.drainHours": "drainHours",
+      "block.lines.drainOut.lowTreesFraction": "lowTreesFraction",
       "soil.horizons[0].structure": "structure",
       "soil.bottom.kind": "bottomKind",
       "programme.runs[0].firstDay": "firstDay",

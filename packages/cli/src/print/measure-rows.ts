@@ -17,6 +17,7 @@ const row = (id: string, label: string, unit: string, decimals: number, told = f
 /** The measures in the order of the tables. */
 export const measureRows: readonly MeasureRow[] = [
   row("applied", "Water applied", "L per tree", 0),
+  row("applied-at-valve", "Through the valve", "L per tree", 0),
   row("applied-depth", "Water applied", "mm", 1),
   row("transpiration-wanted", "Transpiration wanted", "L per tree", 0),
   row("transpiration", "Transpiration got", "L per tree", 0),

@@ -4,6 +4,7 @@ import { engineOf } from "../scenario/engine-of.js";
 import type { SimulateOptions } from "../scenario/options.js";
 import { simulate } from "../scenario/run.js";
 import type { Scenario, Soil } from "../scenario/scenario.js";
+import { treesOf } from "../scenario/supply.js";
 import { version } from "../version.js";
 import { type DefaultUsed, measure, type Result } from "../water/result.js";
 import { badgesOf } from "./badges.js";
@@ -38,7 +39,7 @@ export function compare(comparison: Comparison, options: CompareOptions = {}): C
     throw new RangeError(`compare requires two to four programmes: got ${programmes.length}`);
   }
   if (soils.length === 0) throw new RangeError("compare requires at least one soil: got none");
-  const trees = options.trees ?? ["under-fed", "mean"];
+  const trees = options.trees ?? treesOf(comparison.block);
   const all = programmes.length * soils.length;
   const arms: Arm[] = [];
   for (const soil of soils) {

@@ -73,6 +73,7 @@ export function floorOf(id: string, result: Result, soil: Soil, questions: reado
     case "applied":
     case "applied-depth":
     case "applied-area":
+    case "applied-at-valve":
       return larger(0, value(id));
     case "storage-change":
       return larger(errors.drainage, value("applied"));

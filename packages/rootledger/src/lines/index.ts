@@ -17,6 +17,7 @@ export {
 } from "./fertigation.js";
 export { type FlowEffect, flowEffect, hemisphereRadiusCm, type PondShare, pondShareLimits } from "./flow-effect.js";
 export { type LineLayout, lineLayout } from "./layout.js";
+export { lineContentLPerTree } from "./line-content.js";
 export {
   type PointSource,
   type SourcePlace,

@@ -32,3 +32,26 @@ export function valveEvents(programme: Programme, days: number, treeFlowLPerH: n
   });
   return events;
 }
+
+/**
+ * Hours within a stretch of time in which the valve is open.
+ *
+ * @param valveH on, off, on, off ... h, rising
+ * @example openHours(Float64Array.of(6, 7, 13, 14), 0, 13.5) // 1.5
+ */
+export function openHours(valveH: Float64Array, fromH: number, toH: number): number {
+  let low = 0;
+  let high = valveH.length / 2;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (valveH[2 * middle + 1] <= fromH) low = middle + 1;
+    else high = middle;
+  }
+  let openH = 0;
+  for (let run = low; 2 * run < valveH.length && valveH[2 * run] < toH; run++) {
+    const onH = valveH[2 * run] > fromH ? valveH[2 * run] : fromH;
+    const offH = valveH[2 * run + 1] < toH ? valveH[2 * run + 1] : toH;
+    openH += offH - onH;
+  }
+  return openH;
+}

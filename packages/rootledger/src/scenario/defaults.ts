@@ -27,6 +27,8 @@ export const defaults: {
   readonly airReturnKPa: Default<number>;
   readonly lowQuarterUniformityFraction: Default<number>;
   readonly pluggedPerTree: Default<number>;
+  readonly drainHours: Default<number>;
+  readonly lowTreesFraction: Default<number>;
   readonly bottomKind: Default<"free-drainage">;
   readonly structure: Default<Structure>;
   readonly windHeightM: Default<number>;
@@ -96,6 +98,16 @@ export const defaults: {
   pluggedPerTree: {
     value: 0,
     source: "every emitter is open unless the file says otherwise",
+    published: "none",
+  },
+  drainHours: {
+    value: 4,
+    source: `${ownChoice}: within what Agriculture Victoria saw`,
+    published: "low emitters flow between 60-minute pulses and up to 24 h after (Agriculture Victoria, drip drainage)",
+  },
+  lowTreesFraction: {
+    value: 0.1,
+    source: ownChoice,
     published: "none",
   },
   bottomKind: {

@@ -1,3 +1,4 @@
+import { openHours } from "../programme/valve-events.js";
 import { cm3PerL, mmPerCm } from "../units.js";
 import { rainRate, sunShareOf } from "./demand.js";
 import type { Progress } from "./simulation.js";
@@ -23,7 +24,7 @@ export const ledgerPlaces = {
  */
 export function bookHour(now: Progress, t: number): boolean {
   const { prepared, demand, hour } = now;
-  const { state, fluxes, flowFactor } = now.trees[t];
+  const { state, fluxes } = now.trees[t];
   const { cells } = prepared.grid;
   const { share } = prepared.roots;
   const count = now.trees.length;
@@ -55,12 +56,11 @@ export function bookHour(now: Progress, t: number): boolean {
   const transpiredL = fluxes.transpirationCm3 / cm3PerL;
   const belowRootsL = fluxes.downwardCm3[prepared.rootedLayers - 1] / cm3PerL;
   const rootZoneWaterMm = rootTheta * prepared.rootedDepthCm * mmPerCm;
-  const treeFlowCm3PerH = prepared.treeFlowLPerH * cm3PerL * flowFactor;
 
   const h = now.hours.at;
   const row = hour * count + t;
   h.rootZoneWater[row] = rootZoneWaterMm;
-  h.valveOpen[row] = fluxes.emitterCm3 / treeFlowCm3PerH;
+  h.valveOpen[row] = openHours(now.valveH, hour, hour + 1);
   h.rain[row] = rainMm;
   h.wanted[row] = wantedL;
   h.transpired[row] = transpiredL;

@@ -19,4 +19,5 @@ export type * from "./scenario.js";
 export type { ComparisonFile, ScenarioFile } from "./schema-file.js";
 export type { NeedFile } from "./schema-need.js";
 export { createSimulation, type Simulation, type Snapshot } from "./simulation.js";
+export { treesOf } from "./supply.js";
 export { surfaceDefaults } from "./surface-defaults.js";

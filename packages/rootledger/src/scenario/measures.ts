@@ -1,3 +1,4 @@
+import { openHours } from "../programme/valve-events.js";
 import { cm3PerL, mmPerCm } from "../units.js";
 import type { Measure, Window } from "../water/result.js";
 import { ledgerPlaces, ledgerSize } from "./hour-ledger.js";
@@ -36,6 +37,7 @@ export function measuresOf(now: Progress, window: Window): Measure[] {
     perTree("applied", "L", applied),
     perTree("applied-depth", "mm", (t) => toMm(applied(t))),
     perTree("applied-area", "m3/ha", (t) => toMm(applied(t)) * 10),
+    perTree("applied-at-valve", "L", () => openHours(now.valveH, 0, now.hour) * prepared.treeFlowLPerH),
     perTree("transpiration-wanted", "L", daySum(d.wanted)),
     perTree("transpiration", "L", litres(ledgerPlaces.transpiration)),
     perTree("transpiration-ratio", "fraction", (t) =>

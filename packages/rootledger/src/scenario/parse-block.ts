@@ -1,3 +1,4 @@
+import { lineContentLPerTree } from "../lines/line-content.js";
 import { dayNumber } from "../numeric/day-number.js";
 import type { DefaultUsed } from "../water/result.js";
 import { defaults } from "./defaults.js";
@@ -5,7 +6,7 @@ import { type Fault, fault } from "./faults.js";
 import { pick } from "./parse-default.js";
 import { filledLimits } from "./parse-limits.js";
 import { filledSurface } from "./parse-surface.js";
-import type { Block, Roots } from "./scenario.js";
+import type { Block, Lines, Roots } from "./scenario.js";
 import type { BlockFile, LinesFile, RootsFile, TreeFile } from "./schema-block.js";
 
 /** Nearer than this two lines, or a line and mid-alley, leave no room for lanes between them, m. Our choice. */
@@ -71,6 +72,23 @@ function filledLateral(file: RootsFile["lateral"], path: string, used: DefaultUs
   };
 }
 
+function filledDrainOut(
+  { lines, treeSpacingM }: BlockFile,
+  path: string,
+  used: DefaultUsed[],
+): Pick<Lines, "drainOut"> {
+  const { drainOut, offsetsM } = lines;
+  if (drainOut === undefined) return {};
+  const { innerDiameterMm } = drainOut;
+  return {
+    drainOut: {
+      contentLPerTree: lineContentLPerTree({ innerDiameterMm, lines: offsetsM.length, treeSpacingM }),
+      drainHours: pick(used, `${path}.drainHours`, drainOut.drainHours, defaults.drainHours),
+      lowTreesFraction: pick(used, `${path}.lowTreesFraction`, drainOut.lowTreesFraction, defaults.lowTreesFraction),
+    },
+  };
+}
+
 /** A checked block with its defaults filled in. */
 export function filledBlock(file: BlockFile, path: string, rainMm: ArrayLike<number>, used: DefaultUsed[]): Block {
   const { tree, lines, surface } = file;
@@ -96,6 +114,7 @@ export function filledBlock(file: BlockFile, path: string, rainMm: ArrayLike<num
         lines.lowQuarterUniformityFraction,
         defaults.lowQuarterUniformityFraction,
       ),
+      ...filledDrainOut(file, `${path}.lines.drainOut`, used),
     },
     ...(surface === undefined ? {} : { surface: filledSurface(surface, `${path}.surface`, rainMm, used) }),
   };

@@ -1,4 +1,5 @@
 import type { Material } from "../ground/material.js";
+import type { LineDrain } from "../programme/emitter-schedule.js";
 import type { Programme } from "../programme/programme.js";
 
 export type { Structure as StructureWord } from "../ground/structure.js";
@@ -136,6 +137,8 @@ export interface Lines {
   readonly pluggedPerTree: number;
   /** Mean flow of the lowest quarter of emitters over the mean flow. */
   readonly lowQuarterUniformityFraction: number;
+  /** Lines that run empty after every closing; left out: they stay full. */
+  readonly drainOut?: LineDrain;
 }
 
 /** A horizon: how deep it reaches and what it is made of. */

@@ -9,6 +9,13 @@ export interface LinesFile {
   emitterFlowLPerH: number;
   pluggedPerTree?: number | undefined;
   lowQuarterUniformityFraction?: number | undefined;
+  drainOut?: DrainOutFile | undefined;
+}
+
+export interface DrainOutFile {
+  innerDiameterMm: number;
+  drainHours?: number | undefined;
+  lowTreesFraction?: number | undefined;
 }
 
 export interface RootsFile {
@@ -70,6 +77,17 @@ export const linesSchema: z.ZodType<LinesFile> = z.strictObject({
     z.number().gt(0).max(1).describe("Mean flow of the lowest quarter of emitters over the mean flow."),
     defaults.lowQuarterUniformityFraction,
   ),
+  drainOut: z
+    .strictObject({
+      innerDiameterMm: between(4, 40, "Bore of the driplines, mm."),
+      drainHours: orDefault(between(0.1, 24, "Hours in which the full lines run empty."), defaults.drainHours),
+      lowTreesFraction: orDefault(
+        between(0.01, 0.5, "Share of the trees, at the low end, that receive what drains out."),
+        defaults.lowTreesFraction,
+      ),
+    })
+    .optional()
+    .describe("Lines that run empty after every closing and fill again at every start. Left out: they stay full."),
 });
 
 const lateralSchema = z.discriminatedUnion("kind", [

@@ -23,14 +23,13 @@ const longestCycleDays = 28;
  * 1 % of the water applied in a cycle. A cycle holds whole intervals of every run, at least 7 days and at most 28.
  * Changes the trees' state; a `same-state` start leaves it.
  *
- * @example settle(scenario, prepared, demand, timeline, valveH, engine, trees).cycles
+ * @example settle(scenario, prepared, demand, timeline, engine, trees).cycles
  */
 export function settle(
   scenario: Scenario,
   prepared: Prepared,
   demand: Demand,
   timeline: Float64Array,
-  valveH: Float64Array,
   engine: WaterEngine,
   trees: readonly TreeRun[],
 ): Settling {
@@ -46,7 +45,7 @@ export function settle(
       let appliedCm3 = 0;
       let place = 0;
       for (let hour = 0; hour < cycleDays * 24; hour++) {
-        const next = carryHour(tree, engine, prepared, demand, timeline, valveH, hour, place);
+        const next = carryHour(tree, engine, prepared, demand, timeline, hour, place);
         if (typeof next === "string") return { kind: "settled", cycles, changeFraction, failure: next };
         place = next;
         appliedCm3 += tree.fluxes.emitterCm3;

@@ -1,3 +1,4 @@
+import { emitterSchedule } from "../programme/emitter-schedule.js";
 import { valveEvents } from "../programme/valve-events.js";
 import { headFromTension } from "../units.js";
 import { bucketEngine, type WaterSetup } from "../water/bucket.js";
@@ -15,6 +16,7 @@ import { dayColumns, hourColumns, type Recorder, recorder } from "./recorder.js"
 import { resultOf } from "./result-of.js";
 import type { Scenario } from "./scenario.js";
 import { type Settling, settle } from "./settle.js";
+import { supplyOf } from "./supply.js";
 import { carryHour, momentsUpTo, storageCm3, type TreeRun, timelineOf, treeRun } from "./tree-run.js";
 
 /** Everything a run carries from hour to hour. */
@@ -85,7 +87,8 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
   const demand = demandOf(scenario, prepared);
   const valveH = valveEvents(scenario.programme, scenario.season.days, prepared.treeFlowLPerH);
   const endH = scenario.season.days * 24;
-  const timeline = timelineOf(valveH, forcingBreaks(demand), endH);
+  const schedule = emitterSchedule(valveH, prepared.treeFlowLPerH, scenario.block.lines.drainOut);
+  const timeline = timelineOf(schedule.momentsH, forcingBreaks(demand), endH);
   const { ground, lines, roots, bottom, cracks } = prepared;
   const makeEngine = options.engine ?? bucketUnlessAsked(scenario);
   const engine: WaterEngine = makeEngine({
@@ -101,8 +104,10 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
   });
   const treeNames = options.trees ?? ["mean"];
   const initial = thetaAtHead(ground, headFromTension(scenario.start.tensionKPa));
-  const trees = treeNames.map((name) => treeRun(prepared, flowFactor(name, scenario), initial));
-  const settling = settle(scenario, prepared, demand, timeline, valveH, engine, trees);
+  const trees = treeNames.map((name) =>
+    treeRun(prepared, supplyOf(name, schedule, prepared, scenario.block.lines), initial),
+  );
+  const settling = settle(scenario, prepared, demand, timeline, engine, trees);
   const stored = Float64Array.from(trees, (tree) => storageCm3(tree.state.theta, prepared.grid));
   const window = options.cells ?? { fromHour: 0, hours: 0 };
   const cells = prepared.grid.cells;
@@ -136,7 +141,7 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
     if (!running) throw new Error(`step requires a running simulation: it ended at hour ${now.hour}`);
     let next = now.place;
     for (let t = 0; t < trees.length; t++) {
-      const carried = carryHour(trees[t], engine, prepared, demand, timeline, valveH, now.hour, now.place);
+      const carried = carryHour(trees[t], engine, prepared, demand, timeline, now.hour, now.place);
       if (typeof carried === "string") {
         running = false;
         now.status = { kind: "failed", hour: now.hour, message: carried };
@@ -217,14 +222,4 @@ function evaporationOf({ block, soil }: Scenario): Pick<WaterSetup, "evaporation
   return {
     evaporationOn: (ground) => twoStageEvaporation(ground, { readilyEvaporableMm, depthCm: surface.evaporableDepthCm }),
   };
-}
-
-/** Flow of a tree's emitters over the mean. */
-function flowFactor(name: TreeName, scenario: Scenario): number {
-  if (name === "over-fed") {
-    throw new RangeError(
-      'simulate requires trees "under-fed" or "mean": got "over-fed", which needs the lines\' drain-out',
-    );
-  }
-  return name === "under-fed" ? scenario.block.lines.lowQuarterUniformityFraction : 1;
 }

@@ -5,19 +5,25 @@ import { type Demand, rainRate, sunShareOf } from "./demand.js";
 import type { Prepared } from "./ground-of.js";
 import { bringIntoForce } from "./limits-by-day.js";
 
+/** What one tree receives: part i of the schedule ends at `momentsH[i]`. */
+export interface Supply {
+  readonly momentsH: Float64Array;
+  readonly emitterCm3PerH: Float64Array;
+}
+
 /** One tree of the line on its way through the season. */
 export interface TreeRun {
-  readonly flowFactor: number;
+  readonly supply: Supply;
   readonly state: WaterState;
   readonly fluxes: WaterFluxes;
   readonly forcing: Forcing;
 }
 
-/** @example treeRun(prepared, 1, theta) */
-export function treeRun(prepared: Prepared, flowFactor: number, theta: Float64Array): TreeRun {
+/** @example treeRun(prepared, supply, theta) */
+export function treeRun(prepared: Prepared, supply: Supply, theta: Float64Array): TreeRun {
   const { lanes } = prepared.grid;
   return {
-    flowFactor,
+    supply,
     state: { timeH: 0, theta: Float64Array.from(theta) },
     fluxes: emptyFluxes(prepared.grid),
     forcing: {
@@ -30,8 +36,8 @@ export function treeRun(prepared: Prepared, flowFactor: number, theta: Float64Ar
 }
 
 /** Moments at which forcing changes, hours, rising, one entry each; the last is the end of the season. */
-export function timelineOf(valveH: Float64Array, breaks: readonly number[], endH: number): Float64Array {
-  const moments = [...valveH, ...breaks];
+export function timelineOf(valveH: ArrayLike<number>, breaks: readonly number[], endH: number): Float64Array {
+  const moments = [...Array.from(valveH), ...breaks];
   for (let h = 1; h <= endH; h++) moments.push(h);
   const sorted = Float64Array.from(moments.filter((t) => t > 0 && t <= endH)).sort();
   let kept = 0;
@@ -54,7 +60,6 @@ function advanceHour(
   prepared: Prepared,
   demand: Demand,
   timeline: Float64Array,
-  valveH: Float64Array,
   hour: number,
   place: number,
 ): number {
@@ -67,17 +72,17 @@ function advanceHour(
   state.timeH = hour;
   let fromH = hour;
   let at = place;
-  let valve = momentsUpTo(valveH, hour);
+  const { momentsH, emitterCm3PerH } = tree.supply;
+  let part = momentsUpTo(momentsH, hour);
   while (at < timeline.length && timeline[at] <= hour + 1) {
     const toH = timeline[at];
     const middle = 0.5 * (fromH + toH);
-    while (valve < valveH.length && valveH[valve] <= middle) valve++;
-    const open = (valve & 1) === 1;
+    while (part < momentsH.length && momentsH[part] <= middle) part++;
     const fromClock = fromH - day * 24;
     const toClock = toH - day * 24;
     const sun = sunShareOf(demand, day, fromClock, toClock) / (toH - fromH);
     const rain = rainRate(demand, day, fromClock, toClock);
-    forcing.emitterCm3PerH = open ? prepared.treeFlowLPerH * 1000 * tree.flowFactor : 0;
+    forcing.emitterCm3PerH = emitterCm3PerH[part];
     forcing.transpirationCm3PerH = demand.transpirationCm3[day] * sun;
     for (let j = 0; j < lanes; j++) {
       const reaching = soilShare === undefined ? rain : rain * soilShare[day * lanes + j];
