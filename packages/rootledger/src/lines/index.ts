@@ -1,5 +1,16 @@
 export { aminEkhmaj } from "./amin-ekhmaj.js";
 export {
+  type CloggingFinding,
+  type CloggingRisk,
+  cloggingFindings,
+  cloggingLimits,
+  type WaterAnalysis,
+  type WaterHint,
+  waterHints,
+  worstRisk,
+} from "./clogging.js";
+export { type EmitterPlace, emittersOfTree, openNearest, openWithin, type RowLayout } from "./emitters-of-tree.js";
+export {
   estimateWetting,
   type RelationSpread,
   type WettedBody,
@@ -18,6 +29,7 @@ export {
 export { type FlowEffect, flowEffect, hemisphereRadiusCm, type PondShare, pondShareLimits } from "./flow-effect.js";
 export { type LineLayout, lineLayout } from "./layout.js";
 export { lineContentLPerTree } from "./line-content.js";
+export { type LineLife, lineLife, poorUniformity, treesWithPlugged, type UniformityTest } from "./line-life.js";
 export {
   type PointSource,
   type SourcePlace,
@@ -25,8 +37,12 @@ export {
   steadyMatricFluxCm2PerH,
   transientMatricFluxCm2PerH,
 } from "./matric-flux.js";
+export { type MicroSprinkler, type MicroSprinklerRun, microSprinklerRun } from "./micro-sprinkler.js";
+export { type PlugPlan, type PlugQuestion, type PlugWarning, plugPlan } from "./plug-plan.js";
 export { type SourcePlacement, steadyPointSource, transientPointSource } from "./point-source.js";
+export { type PublishedLayout, publishedLayouts } from "./published-layouts.js";
 export { type EmitterRun, schwartzmanZur, type WettedSize } from "./schwartzman-zur.js";
+export { irrigationsPerDay, storedLitres } from "./stored-water.js";
 export { stripPondFlowCm2PerH, stripPondHalfWidthCm } from "./strip-pond.js";
 export {
   buriedFront,
@@ -38,4 +54,5 @@ export {
   surfaceFront,
 } from "./travel-time.js";
 export { type WettingRelation, type WettingRun, wettingRelations } from "./wetted-bodies.js";
+export { type WettedGround, wettedGround } from "./wetted-ground.js";
 export { woodingPondFlowCm3PerH, woodingPondRadiusCm } from "./wooding-pond.js";
