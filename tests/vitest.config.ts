@@ -16,7 +16,7 @@ export default defineConfig({
         test: {
           name: "node",
           setupFiles: ["support/seeded-chance.ts"],
-          include: ["{unit,laws,published,accuracy,cli,package,imports,bench}/**/*.test.ts"],
+          include: ["{unit,laws,published,accuracy,validate,cli,package,imports,bench}/**/*.test.ts"],
           testTimeout: 120_000,
           hookTimeout: 180_000,
         },
