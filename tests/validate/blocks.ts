@@ -1,5 +1,5 @@
 /** Length of a contiguous stretch of days that is fitted on, or predicted, as a whole. */
-export const blockDays = 30;
+const blockDays = 30;
 
 export interface Block {
   readonly from: number;

@@ -2,7 +2,7 @@
 const thicknessCm: Readonly<Record<number, number>> = { 5: 7.5, 10: 7.5, 20: 20, 50: 15, 100: 0 };
 
 /** Share of each probe in the 0-50 cm mean; without a 50 cm probe the shares are those of 0-35 cm. */
-export function meanShares(depthsCm: readonly number[]): number[] {
+function meanShares(depthsCm: readonly number[]): number[] {
   const whole = measuredCm(depthsCm);
   return depthsCm.map((depth) => thicknessCm[depth] / whole);
 }
