@@ -16,7 +16,7 @@ const may = {
   programme: ["numeric", "units", "ground", "weather", "tree", "lines", "water"],
   scenario: ["numeric", "units", "version", "ground", "weather", "tree", "lines", "water", "programme"],
   compare: ["numeric", "units", "version", "ground", "weather", "tree", "lines", "water", "programme", "scenario"],
-  advise: ["numeric", "units", "version", "ground", "weather", "tree", "lines", "water", "programme", "scenario"],
+  advise: ["numeric", "units", "version", "ground", "weather", "tree", "lines", "water", "programme", "scenario", "compare", "chance"],
   chance: [
     "numeric",
     "units",

@@ -1,1 +1,23 @@
+export { type FittedUnknown, fitReadings, type ReadingsFit } from "./fit-readings.js";
+export {
+  type JudgedReading,
+  judgeReadings,
+  type Reading,
+  type ReadingState,
+  type ReadingsVerdict,
+  tensiometerRangeKPa,
+} from "./judge-readings.js";
+export { cellAt, type Places, type SensorPlace } from "./sensor-place.js";
+export {
+  type SensorTwin,
+  sensorTraces,
+  sensorTwin,
+  type Trace,
+  type TwinBand,
+  type TwinDraws,
+  type TwinOptions,
+  type TwinWindow,
+} from "./sensor-twin.js";
+export { longestDrainH, type PitAnswer, type PitReadings, pitAnswer, type StructureGuess } from "./spade-and-tape.js";
 export { type StartWindow, type StartWindowOptions, startWindow } from "./start-window.js";
+export { type SensorSite, type SensorSites, sensorSites } from "./where-to-put-sensors.js";

@@ -40,6 +40,7 @@ export {
 export { type MicroSprinkler, type MicroSprinklerRun, microSprinklerRun } from "./micro-sprinkler.js";
 export { type PlugPlan, type PlugQuestion, type PlugWarning, plugPlan } from "./plug-plan.js";
 export { type SourcePlacement, steadyPointSource, transientPointSource } from "./point-source.js";
+export { kSatFromPondCmPerH, type PondReading } from "./pond-reading.js";
 export { type PublishedLayout, publishedLayouts } from "./published-layouts.js";
 export { type EmitterRun, schwartzmanZur, type WettedSize } from "./schwartzman-zur.js";
 export { irrigationsPerDay, storedLitres } from "./stored-water.js";
