@@ -57,10 +57,10 @@ describe("the sensor twin", () => {
   });
 
   test("has a band that holds its middle, wider with more unknowns, the same for the same seed", () => {
-    const few = sensorTwin(scenario, window, only(scenario, ["k-sat"], 12));
-    const again = sensorTwin(scenario, window, only(scenario, ["k-sat"], 12));
+    const few = sensorTwin(scenario, window, only(scenario, ["k-sat"], 6));
+    const again = sensorTwin(scenario, window, only(scenario, ["k-sat"], 6));
     expect(again).toEqual(few);
-    const many = sensorTwin(scenario, window, only(scenario, ["k-sat", "kcb", "root-depth", "structure"], 12));
+    const many = sensorTwin(scenario, window, only(scenario, ["k-sat", "kcb", "root-depth", "structure"], 6));
     const width = ({ sensors }: typeof few) =>
       sensors[0]!.highKPa.reduce((sum, high, h) => sum + high - sensors[0]!.lowKPa[h]!, 0);
     expect(width(many)).toBeGreaterThan(width(few));
@@ -101,7 +101,7 @@ describe("readings", () => {
 
   test("find again the coefficient they were made with, within three of their own deviations", () => {
     const sand = scenarioWith({ texture: "sandy loam", days: 8, programme: calendar("daily", 1, 1, 70) });
-    const draws = only(sand, ["kcb", "pull-limit"], 60, 4);
+    const draws = only(sand, ["kcb", "pull-limit"], 30, 4);
     for (const factor of [0.85, 1.15]) {
       const { tree } = sand.block;
       const truth = {
@@ -115,7 +115,7 @@ describe("readings", () => {
       expect(kcb.after.deviation).toBeLessThan(kcb.before.deviation);
       expect(Math.abs(kcb.after.mean - factor)).toBeLessThan(3 * kcb.after.deviation);
       expect(fit.effectiveDraws).toBeGreaterThan(1);
-      expect(fit.members).toBe(60);
+      expect(fit.members).toBe(30);
     }
     expect(() => fitReadings(sand, [], draws)).toThrow(/readings/);
   });
@@ -139,13 +139,11 @@ describe("spade and tape", () => {
   });
 
   test("names the structure whose own pond and drain were read", () => {
-    for (const structure of ["tight", "ordinary", "crumbly"] as const) {
-      const first = pitAnswer({ texture: "clay loam", drain: { depthCm: 20, hours: 20, tensionKPa: 5 } });
-      const { drainHours = 0 } = first.guesses.find((guess) => guess.structure === structure)!;
-      const answer = pitAnswer({ texture: "clay loam", drain: { depthCm: 20, hours: drainHours, tensionKPa: 5 } });
-      expect(answer.guesses[0]?.misfit).toBe(0);
-      expect(answer.guesses.find((guess) => guess.structure === structure)?.misfit).toBe(0);
-    }
+    const read = { depthCm: 20, hours: 20, tensionKPa: 5 };
+    const { drainHours = 0 } = pitAnswer({ texture: "clay loam", drain: read }).guesses.at(-1)!;
+    const answer = pitAnswer({ texture: "clay loam", drain: { ...read, hours: drainHours } });
+    expect(answer.guesses[0]?.drainHours).toBe(drainHours);
+    expect(answer.guesses[0]?.misfit).toBe(0);
     const small = pitAnswer({ texture: "clay loam", pond: { kind: "round", diameterCm: 12, flowLPerH: 1.6 } });
     const wide = pitAnswer({ texture: "clay loam", pond: { kind: "round", diameterCm: 90, flowLPerH: 1.6 } });
     expect(small.guesses[0]?.structure).toBe("crumbly");
