@@ -126,7 +126,6 @@ describe("defaults", () => {
       "block.tree.roots.depthCm": "rootDepthCm",
       "block.tree.roots.topShare": "topShare",
       "block.tree.roots.lateral.kind": "lateralKind",
-      "block.tree.roots.lateral.halfWidthCm": "lateralHalfWidthCm",
       "block.tree.roots.compensationOnset": "compensationOnset",
       "block.tree.limits.pullLimitKPa": "pullLimitKPa",
       "block.tree.limits.zeroUptakeKPa": "zeroUptakeKPa",
@@ -148,10 +147,27 @@ describe("defaults", () => {
       "weather.et0Method": "et0Method",
       "weather.rainIntensityMmPerH": "rainIntensityMmPerH",
     };
-    expect(Object.values(expected).sort(), "every default there is").toEqual(Object.keys(defaults).sort());
+    // The half-width belongs to roots along the lines, which a file must ask for.
+    const others = Object.keys(defaults).filter((name) => name !== "lateralHalfWidthCm");
+    expect(Object.values(expected).sort(), "every default there is").toEqual(others.sort());
     for (const [path, name] of Object.entries(expected)) {
       expect(listed[path], path).toEqual({ value: String(defaults[name].value), source: defaults[name].source });
     }
+  });
+
+  it("give roots along the lines a half-width, and wetted lanes none", () => {
+    const lateralOf = (lateral: object) => {
+      const file = bare();
+      file.block.tree.roots = { lateral };
+      const parsed = parseScenario(file, demoFiles);
+      if (!parsed.ok) throw new Error(JSON.stringify(parsed.faults));
+      const used = parsed.defaultsUsed.filter(({ path }) => path.startsWith("block.tree.roots.lateral"));
+      return { lateral: parsed.scenario.block.tree.roots.lateral, used };
+    };
+    const along = lateralOf({ kind: "along-lines" });
+    expect(along.lateral).toEqual({ kind: "along-lines", halfWidthCm: defaults.lateralHalfWidthCm.value });
+    expect(along.used.map(({ path }) => path)).toEqual(["block.tree.roots.lateral.halfWidthCm"]);
+    expect(lateralOf({ kind: "wetted-lanes" })).toEqual({ lateral: { kind: "wetted-lanes" }, used: [] });
   });
 
   it("are not listed when the file gives the value, even the same one", () => {

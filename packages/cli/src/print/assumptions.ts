@@ -23,7 +23,7 @@ export function assumptions(results: readonly Result[], notes: readonly string[]
     `${words.defaults}${lines.length === 0 ? `: ${words.noDefaults}` : ""}\n`,
     ...lines,
     wrapped(
-      `${words.books} ${worst.toExponential(0)} ${words.ofAllWater}. rootledger ${first.version}, ${first.engine}; ${first.section.geometryReason}.`,
+      `${words.books} ${worst.toExponential(0)} ${words.ofAllWater}. rootledger ${first.version}, ${first.engine}; ${first.section.geometryReason}; ${first.section.rootsReason}.`,
     ),
   ].join("");
 }

@@ -20,7 +20,8 @@ export function defaultPriors(
   const { tree, lines } = comparison.block;
   const { roots, limits } = tree;
   const profileCm = Math.min(...comparison.soils.map(({ horizons }) => horizons[horizons.length - 1].toCm));
-  const width = roots.lateral.kind === "disc" ? roots.lateral.radiusCm : roots.lateral.halfWidthCm;
+  const { lateral } = roots;
+  const width = lateral.kind === "disc" ? lateral.radiusCm : lateral.kind === "along-lines" ? lateral.halfWidthCm : 1;
   const unknowns: Prior[] = [
     {
       id: "root-depth",
@@ -36,7 +37,7 @@ export function defaultPriors(
     },
     {
       id: "root-width",
-      unit: "cm",
+      unit: lateral.kind === "wetted-lanes" ? "factor" : "cm",
       spread: about(width, 0.6, 1.5),
       source: `${own}: the wetted width is seldom looked at below the surface`,
     },

@@ -42,12 +42,7 @@ function editBlock({ block, soils }: Comparison, at: (id: UnknownId) => number |
   const { roots, limits } = tree;
   const width = at("root-width");
   const factor = at("kcb");
-  const lateral =
-    width === undefined
-      ? roots.lateral
-      : roots.lateral.kind === "disc"
-        ? { ...roots.lateral, radiusCm: width }
-        : { ...roots.lateral, halfWidthCm: width };
+  const lateral = width === undefined ? roots.lateral : widened(roots.lateral, width);
   return {
     ...block,
     tree: {
@@ -73,6 +68,12 @@ function editBlock({ block, soils }: Comparison, at: (id: UnknownId) => number |
       lowQuarterUniformityFraction: at("uniformity") ?? lines.lowQuarterUniformityFraction,
     },
   };
+}
+
+/** @param width factor on the wetted reach, else cm */
+function widened(lateral: Block["tree"]["roots"]["lateral"], width: number): Block["tree"]["roots"]["lateral"] {
+  if (lateral.kind === "disc") return { ...lateral, radiusCm: width };
+  return lateral.kind === "along-lines" ? { ...lateral, halfWidthCm: width } : { ...lateral, widthFactor: width };
 }
 
 function onBoundary(depthCm: number, soils: readonly Soil[]): number {

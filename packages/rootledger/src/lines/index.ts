@@ -56,4 +56,5 @@ export {
 } from "./travel-time.js";
 export { type WettingRelation, type WettingRun, wettingRelations } from "./wetted-bodies.js";
 export { type WettedGround, wettedGround } from "./wetted-ground.js";
+export { type EmitterRow, wettedReachCm } from "./wetted-reach.js";
 export { woodingPondFlowCm3PerH, woodingPondRadiusCm } from "./wooding-pond.js";

@@ -2,7 +2,6 @@ import { type TextureGroup, textureGroup } from "../ground/texture-group.js";
 import { lineLayout } from "../lines/layout.js";
 import { circleStripShare } from "../numeric/circle-strip.js";
 import { canopyCover } from "../tree/canopy-cover.js";
-import { rootLaneShare } from "../tree/root-lane-share.js";
 import { cmPerM } from "../units.js";
 import type { EmitterLines } from "../water/cascade.js";
 import { type Grid, ringGrid, stripGrid } from "../water/grid.js";
@@ -15,7 +14,6 @@ export interface Cells {
   readonly reason: string;
   readonly lines: EmitterLines;
   readonly lineAtCm: readonly number[];
-  readonly rootByLane: Float64Array;
   /** Share of each lane's surface that the canopy disc does not cover. */
   readonly exposedByLane: Float64Array;
   readonly openEmitters: number;
@@ -95,7 +93,6 @@ function stripCells(
       share: Float64Array.from(layout.share),
     },
     lineAtCm: layout.lineAtCm,
-    rootByLane: rootLaneShare(grid.laneEdgesCm, layout.lineAtCm, rowLengthCm, block.tree.roots.lateral),
     exposedByLane,
     openEmitters,
   };
@@ -122,30 +119,7 @@ function ringCells(
     reason: `${reason}${cut}`,
     lines: { edge: Int32Array.of(0), share: Float64Array.of(1) },
     lineAtCm: [0],
-    rootByLane: rootsByRing(grid, rootedAreaCm2(block, groundCm2)),
     exposedByLane: new Float64Array(grid.lanes).fill(1 - canopyCover(block.tree.canopyDiameterM, block)),
     openEmitters,
   };
-}
-
-/** Ground with roots, cm2 per tree: the strip along the lines or the disc round the trunk, at most all of it. */
-function rootedAreaCm2(block: Block, groundCm2: number): number {
-  const { lateral } = block.tree.roots;
-  const area =
-    lateral.kind === "disc"
-      ? Math.PI * lateral.radiusCm * lateral.radiusCm
-      : 2 * lateral.halfWidthCm * block.lines.offsetsM.length * block.treeSpacingM * cmPerM;
-  return area < groundCm2 ? area : groundCm2;
-}
-
-/** Roots fill the rings from the emitters outward until their area is used up, then the rest lane; even within it. */
-function rootsByRing(grid: Grid, areaCm2: number): Float64Array {
-  const share = new Float64Array(grid.lanes);
-  let left = areaCm2;
-  for (let j = 0; j < grid.lanes; j++) {
-    const here = left < grid.laneAreaCm2[j] ? left : grid.laneAreaCm2[j];
-    share[j] = here / areaCm2;
-    left -= here;
-  }
-  return share;
 }

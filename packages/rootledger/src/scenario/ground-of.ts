@@ -15,12 +15,15 @@ import { layerEdges } from "../water/strip-edges.js";
 import type { RootZone } from "../water/uptake.js";
 import { cellsOf } from "./geometry.js";
 import { treeLimits } from "./limits-by-day.js";
+import { rootLanes } from "./root-lanes.js";
 import type { Horizon, Scenario, Soil } from "./scenario.js";
 
 /** A scenario turned into cells. */
 export interface Prepared {
   readonly grid: Grid;
   readonly geometryReason: string;
+  readonly rootsReason: string;
+  readonly wetByLane: Float64Array;
   readonly ground: Ground;
   readonly lines: EmitterLines;
   readonly lineAtCm: Float64Array;
@@ -61,17 +64,17 @@ export function groundOf(scenario: Scenario, choice: GridChoice = {}): Prepared 
   const layers = layerEdges([depthCm, ...soil.horizons.map((h) => h.toCm)]);
   const cells = cellsOf(scenario, layers, choice.lanes ?? 8, choice.geometry);
   const { grid } = cells;
-  const ground = fillGround(
-    grid,
-    soil.horizons.map((h) => tabulateSoil(curveOf(h, soil))),
-    materialOf(grid, soil.horizons),
-  );
+  const tables = soil.horizons.map((h) => tabulateSoil(curveOf(h, soil)));
+  const ground = fillGround(grid, tables, materialOf(grid, soil.horizons));
+  const sideways = rootLanes(block, grid, cells, tables[0]);
   const byLayer = rootDepthShare(grid.layerEdgesCm, depthCm, tree.roots.topShare);
   const share = new Float64Array(grid.cells);
-  for (let c = 0; c < grid.cells; c++) share[c] = byLayer[(c / grid.lanes) | 0] * cells.rootByLane[c % grid.lanes];
+  for (let c = 0; c < grid.cells; c++) share[c] = byLayer[(c / grid.lanes) | 0] * sideways.rootByLane[c % grid.lanes];
   return {
     grid,
     geometryReason: cells.reason,
+    rootsReason: sideways.reason,
+    wetByLane: sideways.wetByLane,
     ground,
     lines: cells.lines,
     lineAtCm: Float64Array.from(cells.lineAtCm),

@@ -65,10 +65,11 @@ function filledRoots(file: RootsFile, path: string, used: DefaultUsed[]): Roots 
 }
 
 function filledLateral(file: RootsFile["lateral"], path: string, used: DefaultUsed[]): Roots["lateral"] {
-  if (file?.kind === "disc") return file;
+  if (file === undefined) return { kind: pick(used, `${path}.kind`, undefined, defaults.lateralKind) };
+  if (file.kind !== "along-lines") return file;
   return {
-    kind: pick(used, `${path}.kind`, file?.kind, defaults.lateralKind),
-    halfWidthCm: pick(used, `${path}.halfWidthCm`, file?.halfWidthCm, defaults.lateralHalfWidthCm),
+    kind: file.kind,
+    halfWidthCm: pick(used, `${path}.halfWidthCm`, file.halfWidthCm, defaults.lateralHalfWidthCm),
   };
 }
 

@@ -64,6 +64,8 @@ function sectionOf(prepared: Prepared): Section {
     lineAtCm: prepared.lineAtCm,
     volumeCm3: grid.volumeCm3,
     rootShare: roots.share,
+    rootsReason: prepared.rootsReason,
+    wetByLane: prepared.wetByLane,
     thetaSaturated: ground.thetaSaturated,
     thetaResidual: ground.thetaResidual,
     thetaAtAirReturn: thetaAtHead(ground, limits.airReturnHeadCm),

@@ -97,7 +97,9 @@ export interface Roots {
   readonly depthCm: number;
   /** Share of all roots in the top 20 cm. */
   readonly topShare: number;
+  /** `wetted-lanes`: as far from the lines as drip keeps the soil wet; the factor on that is drawn by an ensemble, no field of the file. */
   readonly lateral:
+    | { readonly kind: "wetted-lanes"; readonly widthFactor?: number }
     | { readonly kind: "along-lines"; readonly halfWidthCm: number }
     | { readonly kind: "disc"; readonly radiusCm: number };
   readonly compensationOnset: number;

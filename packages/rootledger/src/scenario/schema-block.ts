@@ -21,7 +21,11 @@ export interface DrainOutFile {
 export interface RootsFile {
   depthCm?: number | undefined;
   topShare?: number | undefined;
-  lateral?: { kind: "along-lines"; halfWidthCm?: number | undefined } | { kind: "disc"; radiusCm: number } | undefined;
+  lateral?:
+    | { kind: "wetted-lanes" }
+    | { kind: "along-lines"; halfWidthCm?: number | undefined }
+    | { kind: "disc"; radiusCm: number }
+    | undefined;
   compensationOnset?: number | undefined;
 }
 
@@ -91,6 +95,7 @@ export const linesSchema: z.ZodType<LinesFile> = z.strictObject({
 });
 
 const lateralSchema = z.discriminatedUnion("kind", [
+  z.strictObject({ kind: z.literal("wetted-lanes") }),
   z.strictObject({
     kind: z.literal("along-lines"),
     halfWidthCm: orDefault(
@@ -109,7 +114,9 @@ const rootsSchema: z.ZodType<RootsFile> = z.strictObject({
   topShare: orDefault(openFraction("Share of all roots in the top 20 cm."), defaults.topShare),
   lateral: lateralSchema
     .optional()
-    .describe("How the roots spread sideways. Default: along the lines, as in a mature tree."),
+    .describe(
+      "How the roots spread sideways. Default: wetted-lanes, as far from the lines as layout, emitter and soil of the top horizon keep the ground wet.",
+    ),
   compensationOnset: orDefault(
     between(0.05, 1, "Stress ratio below which well-watered roots stop making up for thirsty ones; 1: never."),
     defaults.compensationOnset,

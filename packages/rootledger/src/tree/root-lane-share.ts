@@ -27,7 +27,7 @@ export function rootLaneShare(
     share[j] =
       lateral.kind === "disc"
         ? circleStripShare(from, to, lateral.radiusCm, rowLengthCm) * (to - from)
-        : coveredLength(from, to, lineAtCm, lateral.halfWidthCm);
+        : lengthNearLines(from, to, lineAtCm, lateral.halfWidthCm);
     total += share[j];
   }
   if (!(total > 0)) throw new RangeError("rootLaneShare requires roots in at least one lane: got none");
@@ -35,8 +35,12 @@ export function rootLaneShare(
   return share;
 }
 
-/** Length of [from, to] within `halfWidth` of any line or its mirror image at the tree row, cm. */
-function coveredLength(from: number, to: number, lineAt: readonly number[], halfWidth: number): number {
+/**
+ * Length of [from, to] within `halfWidth` of any line or its mirror image at the tree row, cm.
+ *
+ * @example lengthNearLines(0, 100, [50], 20) // 40
+ */
+export function lengthNearLines(from: number, to: number, lineAt: readonly number[], halfWidth: number): number {
   const spans = lineAt
     .flatMap((x) => [
       [x - halfWidth, x + halfWidth],

@@ -61,6 +61,10 @@ export interface Section {
   readonly lineAtCm: Float64Array;
   readonly volumeCm3: Float64Array;
   readonly rootShare: Float64Array;
+  /** How far the roots spread sideways, and by what rule. */
+  readonly rootsReason: string;
+  /** Share of each lane's surface within the wetted reach of a line. */
+  readonly wetByLane: Float64Array;
   readonly thetaSaturated: Float64Array;
   readonly thetaAtAirReturn: Float64Array;
   readonly thetaAtPullLimit: Float64Array;
