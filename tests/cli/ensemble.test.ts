@@ -59,7 +59,68 @@ describe("rootledger ensemble", () => {
     expect(drawn.stdout.replace(/\s+/g, " ")).toContain("2 of 2 draws finished");
   });
 
+  test("takes draws from a table, one row a member, and reports the row that fails with its draw", async () => {
+    const table = inFolder("draws.csv", "kcb,root-depth\n0.9,50\n1.1,500\n1,60\n");
+    const { code, stdout } = await answer("ensemble", comparison, "--draws", table, "--json");
+    expect(code).toBe(0);
+    const result = JSON.parse(stdout);
+    expect(result).toMatchObject({ members: 3, finished: 2, failed: 1 });
+    expect(result.failures[0].draw).toEqual({ kcb: 1.1, "root-depth": 500 });
+    const text = await answer("ensemble", comparison, "--draws", table);
+    expect(text.stdout.replace(/\s+/g, " ")).toMatch(/draw 1: .*kcb 1.1, root-depth 500/);
+    const beside = await answer("compare", comparison, "--draws", table);
+    expect(beside.stdout.replace(/\s+/g, " ")).toContain("2 of 3 draws finished, own draws");
+    const spoiled = inFolder("spoiled.csv", "kcb,depth\n0.9,50\n1,x\n");
+    const refused = await answer("ensemble", comparison, "--draws", spoiled);
+    expect(refused).toMatchObject({ code: 1, stdout: "" });
+    expect(refused.stderr).toMatch(/line 1.*depth/);
+    expect(refused.stderr).toMatch(/line 3, depth.*x/);
+  });
+
+  test("draws the other years of a record", async () => {
+    const [head, ...days] = dataText("demo/weather.csv").trim().split("\n");
+    const year = (number: number): string[] =>
+      days
+        .filter((line) => line.startsWith("2025-12-0"))
+        .map((line) => line.replace("2025", String(number)).replace(/,[^,]*$/, `,${number % 10}`));
+    for (const number of [2023, 2024]) inFolder(`record-${number}.csv`, [head, ...year(number)].join("\n"));
+    const one = join(folder, "record-2023.csv");
+    const { stdout } = await answer("ensemble", comparison, "--members", "2", "--record", one, "--json");
+    const { unknowns } = JSON.parse(stdout).draws.priors;
+    expect(unknowns.at(-1)).toMatchObject({ id: "weather-year", spread: { values: [0, 1] } });
+    const table = inFolder("years.csv", "weather-year\n0\n1\n");
+    const own = await answer("ensemble", comparison, "--draws", table, "--record", one, "--json");
+    const applied = JSON.parse(own.stdout).bands.filter(
+      (band: { measureId: string }) => band.measureId === "evaporation",
+    );
+    expect(applied.some(({ low, high }: { low: number; high: number }) => high > low)).toBe(true);
+    const none = inFolder("own-year.csv", [head, ...year(2025)].join("\n"));
+    const refused = await answer("ensemble", comparison, "--record", none);
+    expect(refused.stderr).toMatch(/the season in another year/);
+  });
+
+  test("ranks the unknowns and says what to measure, as text, JSON and CSV", async () => {
+    const argv = ["ensemble", comparison, "--rank", "screen", "--members", "13"];
+    const { code, stdout, stderr } = await answer(...argv);
+    expect({ code, stderr }).toEqual({ code: 0, stderr: "" });
+    for (const said of ["13 of 13 draws finished", "Morris screening", "What to measure", "an infiltration ring"]) {
+      expect(stdout.replace(/\s+/g, " ")).toContain(said);
+    }
+    expect(Math.max(...stdout.split("\n").map((line) => line.length))).toBeLessThanOrEqual(100);
+    const ranking = JSON.parse((await answer(...argv, "--json")).stdout);
+    expect(ranking.overall).toHaveLength(12);
+    const csv = await answer(...argv, "--csv");
+    expect(csv.stdout.split("\n")).toHaveLength(1 + 12 * ranking.answers.length + 1);
+    const shares = await answer("ensemble", scenario, "--rank", "shares", "--members", "14");
+    expect(shares.stdout.replace(/\s+/g, " ")).toContain("Sobol indices");
+  });
+
   test.each([
+    [["ensemble", comparison, "--rank", "best"], /--rank must be screen or shares: got best/],
+    [["ensemble", comparison, "--draws", "x.csv", "--seed", "1"], /takes neither --rank nor --seed/],
+    [["ensemble", comparison, "--draws", join(folder, "absent.csv")], /absent\.csv/],
+    [["ensemble", comparison, "--record", join(folder, "absent.csv")], /absent\.csv/],
+    [["compare", comparison, "--rank", "screen"], /--rank is no option of compare/],
     [["ensemble", comparison, "--members", "0"], /--members must be a whole number above 0: got 0/],
     [["ensemble", comparison, "--workers", "two"], /--workers must be/],
     [["compare", comparison, "--seed", "3"], /need --members/],

@@ -2,6 +2,7 @@ import { compare } from "rootledger/compare";
 import { parseComparison } from "rootledger/scenario";
 import { runEnsemble } from "./ensemble.js";
 import { ensembleAsked } from "./ensemble-flags.js";
+import { readPlan } from "./ensemble-plan.js";
 import { exit, type Io } from "./io.js";
 import { comparisonText } from "./print/comparison.js";
 import { measuresCsv } from "./print/csv.js";
@@ -16,7 +17,7 @@ import { words } from "./words.js";
 /** `rootledger compare FILE`. */
 export async function compareCommand({ file, output, engine, flags }: Asked, io: Io): Promise<number> {
   const asked = Object.keys(flags).length === 0 ? undefined : ensembleAsked(flags);
-  if (asked !== undefined && flags.members === undefined) {
+  if (asked !== undefined && flags.members === undefined && flags.draws === undefined) {
     io.stderr(`${words.membersNeeded}; ${words.seeHelp}\n`);
     return exit.faults;
   }
@@ -26,15 +27,23 @@ export async function compareCommand({ file, output, engine, flags }: Asked, io:
   }
   const input = await readInput(file, io);
   const parsed = input.ok ? parseComparison(input.value, input.files) : input;
-  if (!parsed.ok) {
-    io.stderr(faultLines(parsed.faults));
+  if (!parsed.ok || !input.ok) {
+    io.stderr(faultLines(parsed.ok ? [] : parsed.faults));
     return exit.faults;
   }
   const { defaultsUsed, notes } = parsed;
   const comparison = engine === undefined ? parsed.comparison : { ...parsed.comparison, engine };
+  const read = asked === undefined ? undefined : await readPlan(comparison, input.value, asked, io);
+  if (read !== undefined && !read.ok) {
+    io.stderr(faultLines(read.faults));
+    return exit.faults;
+  }
   const tell = progress(io);
   const result = compare(comparison, { defaultsUsed, onArm: (done, all) => tell(`${done} of ${all} runs done`) });
-  const draws = asked === undefined ? undefined : await runEnsemble(comparison, asked, io);
+  const draws =
+    asked === undefined || read === undefined
+      ? undefined
+      : await runEnsemble(read.plan, read.members, asked.workers, io);
   if (output === "json") io.stdout(jsonText({ ...result, notes, ...(draws === undefined ? {} : { ensemble: draws }) }));
   else if (output === "csv") io.stdout(draws === undefined ? measuresCsv(result) : ensembleCsv(draws));
   else {

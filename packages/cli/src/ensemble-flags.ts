@@ -1,25 +1,52 @@
 import { availableParallelism } from "node:os";
+import type { RankingMethod } from "rootledger/chance";
 
-/** Options of `ensemble`, and of `compare` once it has `--members`. */
-export const ensembleFlags = ["members", "seed", "workers"] as const;
+/** Options of `compare` once it has `--members`. */
+export const ensembleFlags = ["members", "seed", "workers", "draws", "record"] as const;
+
+/** Options of `ensemble`. */
+export const rankingFlags = [...ensembleFlags, "rank"] as const;
 
 /** Members where none are asked for; our choice: a band end then rests on ten draws. */
 const usualMembers = 200;
 
 export interface EnsembleAsked {
-  readonly members: number;
+  /** Undefined: 200, or the rows of a table of draws. */
+  readonly members: number | undefined;
   readonly seed: string;
   readonly workers: number;
+  /** A table of draws in place of the priors. */
+  readonly drawsFile?: string;
+  /** A longer weather record whose years are drawn too. */
+  readonly recordFile?: string;
+  readonly rank?: RankingMethod;
 }
 
 /** The options as numbers, or what is wrong with one of them. */
 export function ensembleAsked(flags: Readonly<Record<string, string>>): EnsembleAsked | string {
-  const members = wholeNumber(flags.members ?? String(usualMembers));
+  const members = flags.members === undefined ? undefined : wholeNumber(flags.members);
   const workers = wholeNumber(flags.workers ?? String(availableParallelism()));
-  if (members === undefined) return `--members must be a whole number above 0: got ${flags.members}`;
+  const { rank, draws, record } = flags;
+  if (flags.members !== undefined && members === undefined) {
+    return `--members must be a whole number above 0: got ${flags.members}`;
+  }
   if (workers === undefined) return `--workers must be a whole number above 0: got ${flags.workers}`;
-  return { members, workers, seed: flags.seed ?? "1" };
+  if (rank !== undefined && rank !== "screen" && rank !== "shares")
+    return `--rank must be screen or shares: got ${rank}`;
+  if (draws !== undefined && (rank !== undefined || flags.seed !== undefined)) {
+    return "--draws is a table of its own: it takes neither --rank nor --seed";
+  }
+  return {
+    ...{ members, workers, seed: flags.seed ?? "1" },
+    ...(draws === undefined ? {} : { drawsFile: draws }),
+    ...(record === undefined ? {} : { recordFile: record }),
+    ...(rank === undefined ? {} : { rank }),
+  };
 }
+
+/** Members to run: as asked, else every row of the table, else the usual number. */
+export const membersOf = (asked: EnsembleAsked, rows: number | undefined): number =>
+  asked.members ?? rows ?? usualMembers;
 
 function wholeNumber(text: string): number | undefined {
   const value = Number(text);

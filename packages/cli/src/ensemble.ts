@@ -1,17 +1,20 @@
 import {
-  defaultPriors,
   type EnsemblePlan,
   type EnsembleResult,
+  type Executor,
   ensemble,
   memberRun,
   oneThread,
+  rankUnknowns,
 } from "rootledger/chance";
-import { type Comparison, parseComparison, parseScenario, treesOf } from "rootledger/scenario";
-import { type EnsembleAsked, ensembleAsked } from "./ensemble-flags.js";
+import { parseComparison, parseScenario } from "rootledger/scenario";
+import { ensembleAsked } from "./ensemble-flags.js";
+import { readPlan } from "./ensemble-plan.js";
 import { exit, type Io } from "./io.js";
 import { ensembleCsv, ensembleText } from "./print/ensemble.js";
 import { faultLines } from "./print/faults.js";
 import { jsonText } from "./print/json.js";
+import { rankingCsv, rankingText } from "./print/ranking.js";
 import { progress } from "./progress.js";
 import { type Input, readInput } from "./read-input.js";
 import type { Asked } from "./run.js";
@@ -24,31 +27,45 @@ export async function ensembleCommand({ file, output, engine, flags }: Asked, io
     io.stderr(`${asked}; ${words.seeHelp}\n`);
     return exit.faults;
   }
-  const parsed = parseEither(await readInput(file, io));
-  if (!parsed.ok) {
-    io.stderr(faultLines(parsed.faults));
+  const input = await readInput(file, io);
+  const parsed = parseEither(input);
+  if (!parsed.ok || !input.ok) {
+    io.stderr(faultLines(parsed.ok ? [] : parsed.faults));
     return exit.faults;
   }
   const comparison = engine === undefined ? parsed.comparison : { ...parsed.comparison, engine };
-  const result = await runEnsemble(comparison, asked, io);
-  if (output === "json") io.stdout(jsonText({ ...result, defaultsUsed: parsed.defaultsUsed, notes: parsed.notes }));
-  else if (output === "csv") io.stdout(ensembleCsv(result));
-  else io.stdout(ensembleText(result));
+  const read = await readPlan(comparison, input.value, asked, io);
+  if (!read.ok) {
+    io.stderr(faultLines(read.faults));
+    return exit.faults;
+  }
+  const { plan, members } = read;
+  const { defaultsUsed, notes } = parsed;
+  if (asked.rank !== undefined) {
+    const ranking = await rankUnknowns(plan, {
+      ...{ method: asked.rank, members, onProgress: tellMembers(io) },
+      executorOf: (of) => executorOf(of, asked.workers, io),
+    });
+    if (output === "json") io.stdout(jsonText({ ...ranking, defaultsUsed, notes }));
+    else io.stdout(output === "csv" ? rankingCsv(ranking) : rankingText(ranking));
+    return exit.done;
+  }
+  const result = await runEnsemble(plan, members, asked.workers, io);
+  if (output === "json") io.stdout(jsonText({ ...result, defaultsUsed, notes }));
+  else io.stdout(output === "csv" ? ensembleCsv(result) : ensembleText(result));
   return exit.done;
 }
 
-/** Runs the default priors of a comparison with workers, or in this thread where there are none. */
-export function runEnsemble(comparison: Comparison, asked: EnsembleAsked, io: Io): Promise<EnsembleResult> {
-  const { members, seed, workers } = asked;
-  const plan: EnsemblePlan = {
-    comparison,
-    trees: treesOf(comparison.block),
-    draws: { kind: "priors", priors: defaultPriors(comparison), seed },
-    weatherYears: [],
-  };
-  const executor = io.workers ? io.workers(plan, workers) : oneThread(memberRun(plan));
+/** Runs a plan with workers, or in this thread where there are none. */
+export const runEnsemble = (plan: EnsemblePlan, members: number, workers: number, io: Io): Promise<EnsembleResult> =>
+  ensemble(plan, { members, executor: executorOf(plan, workers, io), onProgress: tellMembers(io) });
+
+const executorOf = (plan: EnsemblePlan, workers: number, io: Io): Executor =>
+  io.workers ? io.workers(plan, workers) : oneThread(memberRun(plan));
+
+function tellMembers(io: Io): (done: number, all: number) => void {
   const tell = progress(io);
-  return ensemble(plan, { members, executor, onProgress: (done, all) => tell(`${done} of ${all} members done`) });
+  return (done, all) => tell(`${done} of ${all} members done`);
 }
 
 function parseEither(input: Input) {

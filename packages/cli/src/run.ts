@@ -3,7 +3,7 @@ import { version } from "rootledger";
 import type { EngineName } from "rootledger/scenario";
 import { compareCommand } from "./compare.js";
 import { ensembleCommand } from "./ensemble.js";
-import { ensembleFlags } from "./ensemble-flags.js";
+import { ensembleFlags, rankingFlags } from "./ensemble-flags.js";
 import { exit, type Io } from "./io.js";
 import { needCommand } from "./need.js";
 import { needFlags } from "./need-flags.js";
@@ -40,7 +40,7 @@ interface Entry {
 const commands: Readonly<Record<string, Entry>> = {
   simulate: { run: simulateCommand, csv: true, file: "needed" },
   compare: { run: compareCommand, csv: true, file: "needed", flags: ensembleFlags },
-  ensemble: { run: ensembleCommand, csv: true, file: "needed", flags: ensembleFlags },
+  ensemble: { run: ensembleCommand, csv: true, file: "needed", flags: rankingFlags },
   need: { run: needCommand, csv: true, file: "optional", flags: needFlags },
   truth: { run: truthCommand, csv: false, file: "optional" },
   "validate-scenario": { run: validateCommand, csv: false, file: "needed" },

@@ -17,6 +17,10 @@ Options
               weather: its days as a weather file, or its records where it holds no weather
   --engine E  simulate, compare: bucket (fast) or richards (the referee, far slower)
   --members N --seed S --workers W  ensemble (200 draws, seed 1, one worker a core); compare draws only if asked
+  --draws CSV   the same two: draws of your own, a column for each unknown, a row for each member
+  --record CSV  the same two: a longer daily weather file; its other years are drawn too
+  --rank HOW    ensemble: which unknown matters and what to measure; screen (an order) or shares (of the
+                variance; wants thousands of members)
   --answer KEY=VALUE  weather: the answer to a question about the file, as often as needed
   --help      this text
   --version   the version
@@ -39,10 +43,27 @@ Exit code 0: done; 1: faults in the input, one line each; 2: internal error.
   drawsFinished: "draws finished",
   drawsFailed: "draws failed",
   inDraws: "in draws",
+  ranked: {
+    screen: "Which unknown matters: Morris screening",
+    shares: "Which unknown matters: Sobol indices",
+  },
+  rankColumns: ["weight", "mostly for"],
+  rankUnknown: "Unknown",
+  measureIt: "What to measure, the weightiest first",
+  rankRule: {
+    screen:
+      "Weight: mean over all answers of the unknown's share in the sum of absolute effects, each from one end of its range to the other. In the tables: mean change with its sign, and in brackets its spread, which is interaction or curvature.",
+    shares:
+      "Weight: mean over all answers of the unknown's share in the sum of total indices. In the tables: share of the variance that stays until the unknown is known, and in brackets what it takes away alone. Estimates; they may stray below 0.",
+  },
+  uncorrelated: "Unknowns are taken one by one here: correlations of the priors are not used.",
+  nothingMoves: "nothing moves it",
   drawn: "Drawn, the same for every programme",
   verdictRule:
     "Verdict: the median is beyond the floor and the band from 5 to 95 % holds no zero. More, less: share of draws whose own difference is beyond their own floor.",
-  membersNeeded: "--seed and --workers of compare need --members",
+  membersNeeded: "--seed, --workers and --record of compare need --members or --draws",
+  drawRows: (rows: number) => `must be at most ${rows}, the rows of the table of draws`,
+  noYears: "must hold the season in another year, whole",
   seeHelp: "see rootledger --help",
   noCommand: "no command given",
   unknownCommand: "unknown command",

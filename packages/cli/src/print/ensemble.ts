@@ -12,7 +12,7 @@ export function ensembleText(result: EnsembleResult): string {
   return [
     wrapped(`${result.name}: ${finished} ${words.of} ${members} ${words.drawsFinished}, ${source}.`),
     ...(failed > 0 ? [wrapped(`${failed} ${words.drawsFailed}:`)] : []),
-    ...failures.slice(0, 5).map(({ member, reason }) => wrapped(`${words.draw} ${member}: ${reason}`, "    ", "  ")),
+    ...failures.slice(0, 5).map((failure) => wrapped(failureText(failure), "    ", "  ")),
     ...result.badges.map(({ id, holds, heldIn }) =>
       wrapped(
         `${holds ? words.holds : words.doesNotHold}: ${badgeWords[id]} (${words.inDraws} ${heldIn} ${words.of} ${finished})`,
@@ -28,6 +28,11 @@ export function ensembleText(result: EnsembleResult): string {
     wrapped(words.verdictRule),
   ].join("");
 }
+
+const failureText = ({ member, reason, draw }: EnsembleResult["failures"][number]): string =>
+  `${words.draw} ${member}: ${reason} (${Object.entries(draw)
+    .map(([id, value]) => `${id} ${numbers(value)}`)
+    .join(", ")})`;
 
 /** Every paired difference and every band, one per line, at full precision. */
 export function ensembleCsv({ differences, bands }: EnsembleResult): string {

@@ -1,4 +1,4 @@
-import type { Comparison } from "../scenario/scenario.js";
+import type { Comparison, Limits } from "../scenario/scenario.js";
 import type { Correlation, Prior, Priors } from "./prior.js";
 
 const own = "our choice, no source";
@@ -22,6 +22,7 @@ export function defaultPriors(
   const profileCm = Math.min(...comparison.soils.map(({ horizons }) => horizons[horizons.length - 1].toCm));
   const { lateral } = roots;
   const width = lateral.kind === "disc" ? lateral.radiusCm : lateral.kind === "along-lines" ? lateral.halfWidthCm : 1;
+  const room = roomOf(limits);
   const unknowns: Prior[] = [
     {
       id: "root-depth",
@@ -52,7 +53,7 @@ export function defaultPriors(
       unit: "kPa",
       spread: {
         kind: "log-uniform",
-        from: Math.max(0.75 * limits.pullLimitKPa, 1.05 * Math.min(1.6 * limits.airReturnKPa, limits.pullLimitKPa)),
+        from: room.leastPull * limits.pullLimitKPa,
         to: 2 * limits.pullLimitKPa,
       },
       source:
@@ -61,7 +62,7 @@ export function defaultPriors(
     {
       id: "dry-limb",
       unit: "kPa",
-      spread: { kind: "log-uniform", from: 3 * limits.pullLimitKPa, to: 75 * limits.pullLimitKPa },
+      spread: { kind: "log-uniform", from: room.leastDry * limits.zeroUptakeKPa, to: 75 * limits.pullLimitKPa },
       source: `${own}: nothing more is drawn somewhere between 60 and 1500 kPa`,
     },
     {
@@ -83,7 +84,7 @@ export function defaultPriors(
         kind: "triangular",
         from: 0.6 * limits.airReturnKPa,
         mode: limits.airReturnKPa,
-        to: Math.min(1.6 * limits.airReturnKPa, limits.pullLimitKPa),
+        to: room.mostAirReturn * limits.airReturnKPa,
       },
       source: "3 to 8 kPa about the 5 of one clay under avocado (conference abstract)",
     },
@@ -123,6 +124,24 @@ export function defaultPriors(
     });
   }
   return { unknowns, correlations };
+}
+
+/**
+ * Factors on the limits within which air-return, pull limit and zero uptake stay in order all year, in every period and on days
+ * of low demand, whatever is drawn of the others. A pull limit goes up to twice, hence the 2; 5 % apart.
+ */
+function roomOf(limits: Limits): { leastPull: number; leastDry: number; mostAirReturn: number } {
+  const sets = [limits, ...(limits.periods ?? []).map((period) => ({ ...limits, ...period.limits }))];
+  const mostAirReturn = Math.min(1.6, ...sets.map((set) => set.pullLimitKPa / set.airReturnKPa));
+  const driest = (set: Limits): number => Math.max(set.pullLimitKPa, limits.pullLimitLowDemandKPa ?? 0);
+  return {
+    mostAirReturn,
+    leastPull: Math.max(0.75, ...sets.map((set) => (1.05 * mostAirReturn * set.airReturnKPa) / set.pullLimitKPa)),
+    leastDry: Math.max(
+      (3 * limits.pullLimitKPa) / limits.zeroUptakeKPa,
+      ...sets.map((set) => (1.05 * 2 * driest(set)) / set.zeroUptakeKPa),
+    ),
+  };
 }
 
 /** Triangular about what the scenario says, cut at `most`; where the scenario says `most` itself, that is its mode and end. */

@@ -1,16 +1,20 @@
 import type { Structure } from "../ground/structure.js";
-import type { Block, Comparison, Horizon, SiteWeather, Soil } from "../scenario/scenario.js";
+import { rainHeld } from "../scenario/rain-held.js";
+import type { Block, Comparison, Horizon, SiteWeather, Soil, Surface, Tree } from "../scenario/scenario.js";
 import type { Draw } from "./draw.js";
+import { editLimits } from "./edit-limits.js";
 import type { UnknownId } from "./prior.js";
 
 const words: readonly Structure[] = ["tight", "ordinary", "crumbly"];
 /** Roots that end this close to a horizon's boundary end on it, cm: a thinner layer of cells would only cost time. */
 const boundaryCm = 4;
+/** The upper limit of transpiration and evaporation is at least Kcb + 0.05: FAO-56 (Allen et al. 1998), equation 72. */
+const kcMaxAboveKcb = 0.05;
 
 /**
  * The comparison as one member sees it: the same edit of block, soils and weather for every programme. What a draw does not
  * name stays. A structure step moves the word of each horizon that has one; at the end of the scale the word stays. Roots that
- * would end within 4 cm of a horizon's boundary end on it.
+ * would end within 4 cm of a horizon's boundary end on it. What leaves and litter hold of the rain follows the drawn year.
  *
  * @param weatherYears the seasons that `weather-year` counts from 1; 0 is the comparison's own
  * @throws RangeError if a value is not finite or a weather year is not there.
@@ -29,25 +33,31 @@ export function editComparison(
     if (!Number.isFinite(value))
       throw new RangeError(`editComparison requires finite draws: got ${draw.ids[i]} ${value}`);
   });
+  const weather = yearOf(comparison.weather, weatherYears, at("weather-year"));
+  const block = editBlock(comparison, at);
   return {
     ...comparison,
-    block: editBlock(comparison, at),
+    block: block.surface === undefined ? block : { ...block, surface: underRain(block.surface, weather.rainMm) },
     soils: comparison.soils.map((soil) => editSoil(soil, at("k-sat"), at("structure"))),
-    weather: yearOf(comparison.weather, weatherYears, at("weather-year")),
+    weather,
   };
+}
+
+function underRain({ rain: _, ...surface }: Surface, rainMm: Float64Array): Surface {
+  const rain = rainHeld(surface, rainMm);
+  return rain === undefined ? surface : { ...surface, rain };
 }
 
 function editBlock({ block, soils }: Comparison, at: (id: UnknownId) => number | undefined): Block {
   const { tree, lines } = block;
-  const { roots, limits } = tree;
+  const { roots } = tree;
   const width = at("root-width");
   const factor = at("kcb");
   const lateral = width === undefined ? roots.lateral : widened(roots.lateral, width);
   return {
     ...block,
     tree: {
-      ...tree,
-      kcb: factor === undefined ? tree.kcb : tree.kcb.map((point) => ({ ...point, kcb: point.kcb * factor })),
+      ...(factor === undefined ? tree : thirstier(tree, factor)),
       roots: {
         ...roots,
         depthCm: onBoundary(at("root-depth") ?? roots.depthCm, soils),
@@ -55,13 +65,7 @@ function editBlock({ block, soils }: Comparison, at: (id: UnknownId) => number |
         compensationOnset: at("compensation-onset") ?? roots.compensationOnset,
         lateral,
       },
-      limits: {
-        ...limits,
-        pullLimitKPa: at("pull-limit") ?? limits.pullLimitKPa,
-        zeroUptakeKPa: at("dry-limb") ?? limits.zeroUptakeKPa,
-        airLimitFraction: at("air-limit") ?? limits.airLimitFraction,
-        airReturnKPa: at("air-return") ?? limits.airReturnKPa,
-      },
+      limits: editLimits(tree.limits, at),
     },
     lines: {
       ...lines,
@@ -74,6 +78,17 @@ function editBlock({ block, soils }: Comparison, at: (id: UnknownId) => number |
 function widened(lateral: Block["tree"]["roots"]["lateral"], width: number): Block["tree"]["roots"]["lateral"] {
   if (lateral.kind === "disc") return { ...lateral, radiusCm: width };
   return lateral.kind === "along-lines" ? { ...lateral, halfWidthCm: width } : { ...lateral, widthFactor: width };
+}
+
+function thirstier(tree: Tree, factor: number): Tree {
+  const kcb = tree.kcb.map((point) => ({ ...point, kcb: point.kcb * factor }));
+  const { days } = tree;
+  if (days === undefined) return { ...tree, kcb };
+  const daily = days.kcb.map((value) => value * factor);
+  const kcMax = days.kcMax.map((most, d) =>
+    most > 0 && most < daily[d] + kcMaxAboveKcb ? daily[d] + kcMaxAboveKcb : most,
+  );
+  return { ...tree, kcb, days: { ...days, kcb: daily, kcMax } };
 }
 
 function onBoundary(depthCm: number, soils: readonly Soil[]): number {

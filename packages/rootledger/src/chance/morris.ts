@@ -10,7 +10,7 @@ export interface MorrisDesign {
   readonly order: Int32Array;
 }
 
-/** What one unknown does to an answer, in the answer's unit for a step of two thirds of its range of shares. */
+/** What one unknown does to an answer, in the answer's unit over its whole range. */
 export interface ElementaryEffects {
   readonly mean: number;
   /** Mean of the absolute effects: the rank of the unknown. */

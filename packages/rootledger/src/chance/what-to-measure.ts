@@ -53,5 +53,8 @@ export const whatToMeasure: Readonly<Record<UnknownId, ToMeasure>> = {
     name: "uniformity of the emitters",
     how: "catch cups under 16 emitters or more along the lines: mean of the lowest quarter over the mean",
   },
-  "weather-year": { name: "the year's weather", how: "a rain gauge and the station's ET0, week by week; no year is known ahead" },
+  "weather-year": {
+    name: "the year's weather",
+    how: "a rain gauge and the station's ET0, week by week; no year is known ahead",
+  },
 };

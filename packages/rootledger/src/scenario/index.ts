@@ -13,6 +13,8 @@ export {
   parseScenario,
 } from "./parse.js";
 export { needJsonSchema, type ParsedNeed, parseNeed } from "./parse-need.js";
+export { parseWeatherRecord } from "./parse-record.js";
+export type { WeatherRead } from "./parse-weather.js";
 export { rainHeld } from "./rain-held.js";
 export { simulate } from "./run.js";
 export type * from "./scenario.js";
