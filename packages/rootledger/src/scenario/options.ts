@@ -20,6 +20,8 @@ export interface SimulateOptions {
   readonly lanes?: number;
   /** Largest change of theta in a sub-step, m3/m3; default 0.01. */
   readonly thetaChangePerStep?: number;
+  /** Name of the part of the season of each day, by which root-hours are booked; default limit periods, else months. */
+  readonly partOfDay?: readonly string[];
   /** Hours whose theta is kept for every cell of the mean tree. */
   readonly cells?: { readonly fromHour: number; readonly hours: number };
 }

@@ -33,6 +33,11 @@ export function resultOf(now: Progress, running: boolean): Result {
     ...(now.cellWindow.hours > 0 ? { cells: { ...now.cellWindow, theta: now.cellTheta } } : {}),
     airlessH: byCell(now.airlessH, cells, now.trees.length),
     thirstyH: byCell(now.thirstyH, cells, now.trees.length),
+    rootHours: {
+      parts: now.parts.names,
+      partOfDay: now.parts.ofDay,
+      values: byCell(now.rootHours, cells * 3 * now.parts.names.length, now.trees.length),
+    },
     measures: measuresOf(now, window),
     ledger,
     notes: notesOf(now),

@@ -15,6 +15,7 @@ import type { EngineMaker, SimulateOptions } from "./options.js";
 import { dayColumns, hourColumns, type Recorder, recorder } from "./recorder.js";
 import { resultOf } from "./result-of.js";
 import type { Scenario } from "./scenario.js";
+import { type SeasonParts, seasonParts } from "./season-parts.js";
 import { type Settling, settle } from "./settle.js";
 import { supplyOf } from "./supply.js";
 import { carryHour, momentsUpTo, storageCm3, type TreeRun, timelineOf, treeRun } from "./tree-run.js";
@@ -38,6 +39,9 @@ export interface Progress {
   /** `[tree * cells + cell]` hours since the start. */
   readonly airlessH: Float64Array;
   readonly thirstyH: Float64Array;
+  readonly parts: SeasonParts;
+  /** `[((tree * parts + part) * 3 + kind) * cells + cell]`; kind 0 all roots, 1 thirsty, 2 airless. */
+  readonly rootHours: Float64Array;
   readonly cellTheta: Float64Array;
   readonly cellWindow: { readonly fromHour: number; readonly hours: number };
   /** Which tree is the mean one, or -1. */
@@ -57,6 +61,7 @@ export interface Snapshot {
   readonly days: readonly number[];
   readonly airlessH: readonly number[];
   readonly thirstyH: readonly number[];
+  readonly rootHours: readonly number[];
   readonly cellTheta: readonly number[];
 }
 
@@ -111,6 +116,7 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
   const stored = Float64Array.from(trees, (tree) => storageCm3(tree.state.theta, prepared.grid));
   const window = options.cells ?? { fromHour: 0, hours: 0 };
   const cells = prepared.grid.cells;
+  const parts = seasonParts(scenario, options.partOfDay);
   const now: Progress = {
     scenario,
     prepared,
@@ -127,6 +133,8 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
     ledger: new Float64Array(ledgerSize * trees.length),
     airlessH: new Float64Array(cells * trees.length),
     thirstyH: new Float64Array(cells * trees.length),
+    parts,
+    rootHours: new Float64Array(cells * 3 * parts.names.length * trees.length),
     cellTheta: new Float64Array(window.hours * cells),
     cellWindow: window,
     meanTree: treeNames.indexOf("mean"),
@@ -173,6 +181,7 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
       days: Array.from(now.days.block),
       airlessH: Array.from(now.airlessH),
       thirstyH: Array.from(now.thirstyH),
+      rootHours: Array.from(now.rootHours),
       cellTheta: Array.from(now.cellTheta),
     };
   }
@@ -190,6 +199,7 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
     now.days.block.set(from.days);
     now.airlessH.set(from.airlessH);
     now.thirstyH.set(from.thirstyH);
+    now.rootHours.set(from.rootHours);
     now.cellTheta.set(from.cellTheta);
     now.hour = from.hour;
     now.place = momentsUpTo(timeline, from.hour);

@@ -44,6 +44,7 @@ export {
   litterMassKgPerM2,
   looseMulchStorageMm,
 } from "./litter-layer.js";
+export { measuresByPart, type PartMeasures } from "./measures-by-part.js";
 export {
   oxygenInAirCm2PerH,
   oxygenInAirFraction,
@@ -65,6 +66,7 @@ export {
   type Measure,
   measure,
   type Result,
+  type RootHoursBook,
   type RunStatus,
   type Section,
   type Table,
@@ -82,6 +84,13 @@ export {
   twoStageSoils,
   wetTwoStage,
 } from "./ritchie-evaporation.js";
+export {
+  type RootHours,
+  type RootHoursOptions,
+  type RootHoursSum,
+  rootHours,
+  rootHoursByWetting,
+} from "./root-hours.js";
 export { burnsFraction, burnsHalfDepthCm, cellwiseFraction, type Leaching, scotterFraction } from "./solute-burns.js";
 export type { WaterMove } from "./solute-flows.js";
 export { type SoluteGrid, soluteGrid } from "./solute-grid.js";

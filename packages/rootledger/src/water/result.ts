@@ -82,6 +82,16 @@ export interface Window {
   readonly litresPerTree: number;
 }
 
+/** Root-hours by part of the season, class and cell; `rootHours` of rootledger/water sums them by depth and distance. */
+export interface RootHoursBook {
+  /** Names of the parts: stages, limit periods or months. */
+  readonly parts: readonly string[];
+  /** Number of the part of each day. */
+  readonly partOfDay: Uint16Array;
+  /** `values[((part * 3 + kind) * cells + cell) * trees + tree]`, h; kind 0 all roots, 1 thirsty, 2 airless. */
+  readonly values: Float64Array;
+}
+
 export interface DefaultUsed {
   readonly path: string;
   readonly value: string;
@@ -116,6 +126,7 @@ export interface Result {
   /** Hours each cell was airless or thirsty, `values[cell * trees + tree]`; multiply by root share for root-hours. */
   readonly airlessH: Float64Array;
   readonly thirstyH: Float64Array;
+  readonly rootHours: RootHoursBook;
   readonly measures: readonly Measure[];
   readonly ledger: Ledger;
   readonly notes: readonly string[];
