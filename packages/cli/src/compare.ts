@@ -1,9 +1,11 @@
-import { compare } from "rootledger/compare";
+import { compare, comparesPulses } from "rootledger/compare";
 import { parseComparison } from "rootledger/scenario";
+import { armNames, runArms } from "./arms.js";
 import { runEnsemble } from "./ensemble.js";
 import { ensembleAsked } from "./ensemble-flags.js";
 import { readPlan } from "./ensemble-plan.js";
 import { exit, type Io } from "./io.js";
+import { armsCsv, armsText } from "./print/arms.js";
 import { comparisonText } from "./print/comparison.js";
 import { measuresCsv } from "./print/csv.js";
 import { ensembleCsv, ensembleText } from "./print/ensemble.js";
@@ -16,13 +18,17 @@ import { words } from "./words.js";
 
 /** `rootledger compare FILE`. */
 export async function compareCommand({ file, output, engine, flags }: Asked, io: Io): Promise<number> {
-  const asked = Object.keys(flags).length === 0 ? undefined : ensembleAsked(flags);
-  if (asked !== undefined && flags.members === undefined && flags.draws === undefined) {
-    io.stderr(`${words.membersNeeded}; ${words.seeHelp}\n`);
-    return exit.faults;
-  }
-  if (typeof asked === "string") {
-    io.stderr(`${asked}; ${words.seeHelp}\n`);
+  const { arms, keep, ...drawn } = flags;
+  const asked = Object.keys(drawn).length === 0 ? undefined : ensembleAsked(drawn);
+  const names = arms === undefined ? undefined : armNames(arms);
+  const misuse =
+    asked !== undefined && drawn.members === undefined && drawn.draws === undefined
+      ? words.membersNeeded
+      : keep !== undefined && arms === undefined
+        ? words.keepNeedsArms
+        : [asked, names].find((one) => typeof one === "string");
+  if (typeof misuse === "string" || typeof asked === "string" || typeof names === "string") {
+    io.stderr(`${misuse}; ${words.seeHelp}\n`);
     return exit.faults;
   }
   const input = await readInput(file, io);
@@ -44,10 +50,16 @@ export async function compareCommand({ file, output, engine, flags }: Asked, io:
     asked === undefined || read === undefined
       ? undefined
       : await runEnsemble(read.plan, read.members, asked.workers, io);
-  if (output === "json") io.stdout(jsonText({ ...result, notes, ...(draws === undefined ? {} : { ensemble: draws }) }));
-  else if (output === "csv") io.stdout(draws === undefined ? measuresCsv(result) : ensembleCsv(draws));
-  else {
+  const beside = arms === undefined ? undefined : await runArms(comparison, result, names, keep, io);
+  if (output === "json") {
+    const more = { ...(draws === undefined ? {} : { ensemble: draws }), ...(beside === undefined ? {} : { beside }) };
+    io.stdout(jsonText({ ...result, notes, ...more }));
+  } else if (output === "csv") {
+    io.stdout(beside !== undefined ? armsCsv(beside) : draws === undefined ? measuresCsv(result) : ensembleCsv(draws));
+  } else {
     io.stdout(comparisonText(result, comparison.weather.name, notes));
+    if (beside !== undefined) io.stdout(armsText(beside));
+    else if (comparesPulses(result)) io.stdout(`\n${words.armsHint}\n`);
     if (draws !== undefined) io.stdout(`\n${ensembleText(draws)}`);
   }
   return exit.done;

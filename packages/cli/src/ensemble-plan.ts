@@ -1,5 +1,5 @@
 import { type DrawSource, defaultPriors, type EnsemblePlan, parseDraws, weatherYears } from "rootledger/chance";
-import { type Comparison, parseWeatherRecord, type SiteWeather } from "rootledger/scenario";
+import { type Comparison, parseWeatherRecord, type SiteWeather, treesOf } from "rootledger/scenario";
 import { type EnsembleAsked, membersOf } from "./ensemble-flags.js";
 import type { Io } from "./io.js";
 import { type InputFault, readText } from "./read-input.js";
@@ -32,7 +32,7 @@ export async function readPlan(
     const rule = words.drawRows(table.rows);
     return { ok: false, faults: [{ path: "--members", received: String(members), rule }] };
   }
-  const trees = ["mean", "under-fed"] as const;
+  const trees = treesOf(comparison.block);
   return { ok: true, plan: { comparison, trees, draws: table.draws ?? priors(), weatherYears: years }, members };
 }
 

@@ -1,4 +1,5 @@
 import type { EnsemblePlan, Executor } from "rootledger/chance";
+import type { ArmStore } from "rootledger/compare";
 
 /** What a command may do to the outside; injected so that tests can run commands in process. */
 export interface Io {
@@ -10,6 +11,8 @@ export interface Io {
   readonly nowMs: () => number;
   /** Worker threads for an ensemble; without them it runs in the calling thread. */
   readonly workers?: (plan: EnsemblePlan, workers: number) => Executor;
+  /** A folder that keeps answers from one time to the next; without it nothing is kept. */
+  readonly store?: (folder: string) => ArmStore;
 }
 
 /** Exit codes. */

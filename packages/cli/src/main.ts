@@ -1,5 +1,6 @@
 #!/usr/bin/env node
 import { readFile } from "node:fs/promises";
+import { folderStore } from "./folder-store.js";
 import { nodeWorkers } from "./node-workers.js";
 import { main } from "./run.js";
 
@@ -10,4 +11,5 @@ process.exitCode = await main(process.argv.slice(2), {
   readBytes: (path) => readFile(path),
   nowMs: () => performance.now(),
   workers: nodeWorkers,
+  store: folderStore,
 });

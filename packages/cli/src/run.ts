@@ -1,6 +1,7 @@
 import { parseArgs } from "node:util";
 import { version } from "rootledger";
 import type { EngineName } from "rootledger/scenario";
+import { armFlags } from "./arms.js";
 import { compareCommand } from "./compare.js";
 import { ensembleCommand } from "./ensemble.js";
 import { ensembleFlags, rankingFlags } from "./ensemble-flags.js";
@@ -39,7 +40,7 @@ interface Entry {
 
 const commands: Readonly<Record<string, Entry>> = {
   simulate: { run: simulateCommand, csv: true, file: "needed" },
-  compare: { run: compareCommand, csv: true, file: "needed", flags: ensembleFlags },
+  compare: { run: compareCommand, csv: true, file: "needed", flags: [...ensembleFlags, ...armFlags] },
   ensemble: { run: ensembleCommand, csv: true, file: "needed", flags: rankingFlags },
   need: { run: needCommand, csv: true, file: "optional", flags: needFlags },
   truth: { run: truthCommand, csv: false, file: "optional" },

@@ -19,6 +19,9 @@ Options
   --members N --seed S --workers W  ensemble (200 draws, seed 1, one worker a core); compare draws only if asked
   --draws CSV   the same two: draws of your own, a column for each unknown, a row for each member
   --record CSV  the same two: a longer daily weather file; its other years are drawn too
+  --arms all    compare: what would the answer be with another dose, start, weather, soil, engine or tree;
+                or some of: daily-single, dose-above, wet-spell, slow-engine and so on, parted by commas
+  --keep FOLDER compare --arms: keeps each arm's answer in a folder and finds it there next time
   --rank HOW    ensemble: which unknown matters and what to measure; screen (an order) or shares (of the
                 variance; wants thousands of members)
   --answer KEY=VALUE  weather: the answer to a question about the file, as often as needed
@@ -43,6 +46,18 @@ Exit code 0: done; 1: faults in the input, one line each; 2: internal error.
   drawsFinished: "draws finished",
   drawsFailed: "draws failed",
   inDraws: "in draws",
+  notAnArm: "must be all, or some of",
+  keepNeedsArms: "--keep goes with --arms only",
+  armsTitle: "Beside the comparison: the same differences where something else changes",
+  armColumns: {
+    "below-roots-depth": "below roots,",
+    "transpiration-ratio": "got,",
+    thirsty: "thirsty,",
+    airless: "airless,",
+  },
+  armsRule:
+    "In brackets: no clear difference, below its floor. Doses are of the season's wanted transpiration, the same for every programme. Both engines: the first 14 days at most, from the stated tension.",
+  armsHint: "Pulses against a long run: --arms all shows the same differences under other conditions.",
   ranked: {
     screen: "Which unknown matters: Morris screening",
     shares: "Which unknown matters: Sobol indices",
@@ -224,4 +239,29 @@ export const stationWords = {
   noDays: "No days: the file holds no weather, or no even step that parts the day.",
   joined: "Joined",
   preview: "First records",
+} as const;
+
+/** Arms beside a comparison. */
+export const armWords = {
+  "as-asked": "as asked",
+  "daily-single": "one run a day",
+  "dose-above": "1.2 x what trees want",
+  "dose-below": "0.8 x what trees want",
+  "night-start": "from 22:00",
+  "day-start": "from 10:00",
+  "wet-spell": "with 5 days of 20 mm",
+  tight: "tight soil",
+  crumbly: "crumbly soil",
+  "fast-engine": "14 days, fast engine",
+  "slow-engine": "14 days, slow engine",
+  "under-fed": "under-fed tree",
+  "over-fed": "over-fed tree",
+} as const;
+
+export const armAbsenceWords = {
+  "in-the-comparison": "already one of the programmes",
+  "four-programmes": "left out, since the comparison has four programmes already",
+  "unlike-runs": "left out, since the last programme has several kinds of run",
+  "lines-stay-full": "the average tree, since lines stay full; block.lines.drainOut tells it apart",
+  "no-texture": "left out, since no horizon's curve comes from a texture",
 } as const;
