@@ -32,7 +32,7 @@ Options of need, instead of a file
   --et0-mm-per-day N, or --pan-mm-per-day N with --pan-coefficient N or --crop-factor N
   --kc N --tree-spacing-m N --row-spacing-m N --canopy-m N --height-m N --hot-day-mm-per-day N --days N
   --cover whole-ground | canopy-ground | stated-cover (with --cover-fraction N) | density
-          | keller-karmeli | freeman-garzoli | decroix
+          | relative-density | keller-karmeli | freeman-garzoli | decroix
   --efficiency N --leaching N --given-l-per-day N
 
 Files are JSON; weather files that they name are read from the same folder.

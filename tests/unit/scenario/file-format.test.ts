@@ -1,4 +1,4 @@
-import { comparisonJsonSchema, defaults, scenarioJsonSchema, surfaceDefaults } from "rootledger/scenario";
+import { comparisonJsonSchema, cropDefaults, defaults, scenarioJsonSchema, surfaceDefaults } from "rootledger/scenario";
 import { describe, expect, it } from "vitest";
 import { pathText, shortText } from "../../../packages/rootledger/src/scenario/faults.js";
 import { migrated } from "../../../packages/rootledger/src/scenario/migrate.js";
@@ -40,7 +40,9 @@ describe("JSON Schema", () => {
     expect(undescribed).toEqual([]);
     const fields = Object.entries(defaults).filter(([name]) => name !== "lateralKind" && name !== "bottomKind");
     const { mulchWhere } = surfaceDefaults;
-    const laid = [...Object.values(surfaceDefaults), mulchWhere];
+    const { coefficient, leafAreaIndex, heatLimitC, heatClosedC, heatClosedFraction } = cropDefaults;
+    const crop = [coefficient, leafAreaIndex, heatLimitC, heatClosedC, heatClosedFraction];
+    const laid = [...Object.values(surfaceDefaults), mulchWhere, ...crop];
     const expected = [...fields.map(([, entry]) => entry), ...laid];
     expect(shown.map(String).sort()).toEqual(expected.map((entry) => String(entry.value)).sort());
   });

@@ -14,7 +14,8 @@ const kcMaxAboveKcb = 0.05;
 /**
  * The comparison as one member sees it: the same edit of block, soils and weather for every programme. What a draw does not
  * name stays. A structure step moves the word of each horizon that has one; at the end of the scale the word stays. Roots that
- * would end within 4 cm of a horizon's boundary end on it. What leaves and litter hold of the rain follows the drawn year.
+ * would end within 4 cm of a horizon's boundary end on it. What leaves and litter hold of the rain follows the drawn year;
+ * coefficients that the parser moved by wind, humidity or heat stay those of the comparison's own season.
  *
  * @param weatherYears the seasons that `weather-year` counts from 1; 0 is the comparison's own
  * @throws RangeError if a value is not finite or a weather year is not there.

@@ -1,3 +1,4 @@
+export { cropDefaults } from "./crop-defaults.js";
 export { type Default, defaults } from "./defaults.js";
 export { engineOf } from "./engine-of.js";
 export type { Fault, FaultCode } from "./faults.js";

@@ -1,13 +1,18 @@
 import { lineContentLPerTree } from "../lines/line-content.js";
 import { dayNumber } from "../numeric/day-number.js";
+import type { CropPreset } from "../tree/crop-preset.js";
 import type { DefaultUsed } from "../water/result.js";
+import { presetOf, rootDefaults } from "./crop-defaults.js";
+import type { DayAir } from "./day-air.js";
 import { defaults } from "./defaults.js";
 import { type Fault, fault } from "./faults.js";
 import { pick } from "./parse-default.js";
 import { filledLimits } from "./parse-limits.js";
 import { filledSurface } from "./parse-surface.js";
-import type { Block, Lines, Roots } from "./scenario.js";
+import { filledDemand } from "./parse-tree.js";
+import type { Block, Lines, Roots, Season, SiteWeather } from "./scenario.js";
 import type { BlockFile, LinesFile, RootsFile, TreeFile } from "./schema-block.js";
+import { treeDays } from "./tree-days.js";
 
 /** Nearer than this two lines, or a line and mid-alley, leave no room for lanes between them, m. Our choice. */
 const apartM = 0.04;
@@ -48,17 +53,18 @@ export function lineFaults(
 }
 
 /** Dates that do not rise. */
-export function kcbFaults(points: TreeFile["kcb"], path: string): Fault[] {
+export function kcbFaults(points: NonNullable<TreeFile["kcb"]>, path: string): Fault[] {
   return points.flatMap((point, i) => {
     if (i === 0 || dayNumber(point.date) > dayNumber(points[i - 1].date)) return [];
     return [fault("dates-not-rising", `${path}[${i}].date`, point.date, { before: points[i - 1].date })];
   });
 }
 
-function filledRoots(file: RootsFile, path: string, used: DefaultUsed[]): Roots {
+function filledRoots(file: RootsFile, path: string, preset: CropPreset | undefined, used: DefaultUsed[]): Roots {
+  const usual = rootDefaults(preset);
   return {
-    depthCm: pick(used, `${path}.depthCm`, file.depthCm, defaults.rootDepthCm),
-    topShare: pick(used, `${path}.topShare`, file.topShare, defaults.topShare),
+    depthCm: pick(used, `${path}.depthCm`, file.depthCm, usual.rootDepthCm),
+    topShare: pick(used, `${path}.topShare`, file.topShare, usual.topShare),
     lateral: filledLateral(file.lateral, `${path}.lateral`, used),
     compensationOnset: pick(used, `${path}.compensationOnset`, file.compensationOnset, defaults.compensationOnset),
   };
@@ -90,9 +96,30 @@ function filledDrainOut(
   };
 }
 
-/** A checked block with its defaults filled in. */
-export function filledBlock(file: BlockFile, path: string, rainMm: ArrayLike<number>, used: DefaultUsed[]): Block {
+/** The season that a block lives through. */
+export interface BlockSeason {
+  readonly season: Season;
+  readonly weather: SiteWeather;
+  readonly air: DayAir;
+}
+
+/** A checked block with its defaults filled in, and what depends on the weather worked out by day. */
+export function filledBlock(
+  file: BlockFile,
+  path: string,
+  { season, weather, air }: BlockSeason,
+  used: DefaultUsed[],
+  notes: string[],
+): Block {
   const { tree, lines, surface } = file;
+  const preset = presetOf(tree.crop?.preset);
+  const demand = filledDemand(tree, `${path}.tree`, weather.latitudeDeg, used);
+  const spaced = { ...file, canopyDiameterM: tree.canopyDiameterM };
+  const worked = demand === undefined ? undefined : treeDays(demand, spaced, season, air, weather);
+  if (worked !== undefined) {
+    used.push(...worked.moved.map((moved) => ({ path: `${path}.tree.climateAdjustment`, ...moved })));
+    notes.push(...worked.notes, ...(preset?.cautions ?? []).map((text) => `${tree.name}: ${text}`));
+  }
   const uniformityPath = `${path}.lines.lowQuarterUniformityFraction`;
   return {
     treeSpacingM: file.treeSpacingM,
@@ -100,9 +127,10 @@ export function filledBlock(file: BlockFile, path: string, rainMm: ArrayLike<num
     tree: {
       name: tree.name,
       canopyDiameterM: tree.canopyDiameterM,
-      kcb: tree.kcb,
-      roots: filledRoots(tree.roots ?? {}, `${path}.tree.roots`, used),
-      limits: filledLimits(tree.limits ?? {}, `${path}.tree.limits`, used),
+      kcb: tree.kcb ?? [],
+      ...(worked === undefined ? {} : { days: worked.days }),
+      roots: filledRoots(tree.roots ?? {}, `${path}.tree.roots`, preset, used),
+      limits: filledLimits(tree.limits ?? {}, `${path}.tree.limits`, preset, used),
     },
     lines: {
       offsetsM: lines.offsetsM,
@@ -117,6 +145,6 @@ export function filledBlock(file: BlockFile, path: string, rainMm: ArrayLike<num
       ),
       ...filledDrainOut(file, `${path}.lines.drainOut`, used),
     },
-    ...(surface === undefined ? {} : { surface: filledSurface(surface, `${path}.surface`, rainMm, used) }),
+    ...(surface === undefined ? {} : { surface: filledSurface(surface, `${path}.surface`, weather.rainMm, used) }),
   };
 }

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { defaults } from "./defaults.js";
+import { presetOf, rootDefaults } from "./crop-defaults.js";
 import { type Fault, fault } from "./faults.js";
 import { kcbFaults, lineFaults } from "./parse-block.js";
 import { readPart, valueAt } from "./parse-issues.js";
@@ -8,10 +8,12 @@ import { programmeFaults, type RunPlace } from "./parse-programme.js";
 import { type NeedsRew, rewFaults } from "./parse-rew.js";
 import { soilFaults } from "./parse-soil.js";
 import { surfaceFaults } from "./parse-surface.js";
-import { kcbSchema, limitsSchema, linesSchema } from "./schema-block.js";
+import { kcbSchema, limitsSchema, linesSchema, treeSchema } from "./schema-block.js";
+import { seasonSchema } from "./schema-file.js";
 import { programmeSchema } from "./schema-programme.js";
 import { soilSchema } from "./schema-soil.js";
 import { surfaceSchema } from "./schema-surface.js";
+import { demandFaults } from "./tree-faults.js";
 
 /**
  * Faults of the block beyond its shape. Each part is checked if its own shape is right, whatever is wrong elsewhere, so that
@@ -25,10 +27,15 @@ export function blockFaults(file: unknown): Fault[] {
   const kcb = readPart(kcbSchema, file, ["block", "tree", "kcb"]);
   if (kcb) found.push(...kcbFaults(kcb, "block.tree.kcb"));
   const limits = readPart(limitsSchema.optional(), file, ["block", "tree", "limits"]);
-  if (limits) found.push(...limitFaults(limits, "block.tree.limits"));
+  if (limits) found.push(...limitFaults(limits, "block.tree.limits", presetIn(file)));
+  const tree = readPart(treeSchema, file, ["block", "tree"]);
+  const season = readPart(seasonSchema, file, ["season"]);
+  const latitudeDeg = numberAt(file, ["weather", "latitudeDeg"]);
+  if (tree) found.push(...demandFaults(tree, "block.tree", { season, latitudeDeg }));
   const surface = readPart(surfaceSchema, file, ["block", "surface"]);
   const rainIntensityMmPerH = numberAt(file, ["weather", "rainIntensityMmPerH"]);
-  if (surface) found.push(...surfaceFaults(surface, "block.surface", { rainIntensityMmPerH }));
+  const coefficient = valueAt(file, ["block", "tree", "crop", "coefficient"]);
+  if (surface) found.push(...surfaceFaults(surface, "block.surface", { rainIntensityMmPerH, coefficient }));
   return found;
 }
 
@@ -37,12 +44,14 @@ export function soilFaultsAt(file: unknown, path: readonly (string | number)[], 
   const soil = readPart(soilSchema, file, path);
   const depthPath = ["block", "tree", "roots", "depthCm"];
   const given = valueAt(file, depthPath);
-  const depthCm = given === undefined ? defaults.rootDepthCm.value : numberAt(file, depthPath);
+  const depthCm = given === undefined ? rootDefaults(presetIn(file)).rootDepthCm.value : numberAt(file, depthPath);
   if (soil === undefined) return [];
   const found = soilFaults(soil, name, depthCm);
   const evaporableCm = numberAt(file, ["block", "surface", "evaporableDepthCm"]);
   return found.length > 0 ? found : rewFaults(soil, name, needsRew(file), evaporableCm);
 }
+
+const presetIn = (file: unknown) => presetOf(valueAt(file, ["block", "tree", "crop", "preset"]));
 
 /** Whether the file asks for evaporation that needs REW. */
 export const needsRew = (file: unknown): NeedsRew =>

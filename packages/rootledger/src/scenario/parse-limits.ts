@@ -1,5 +1,7 @@
+import type { CropPreset } from "../tree/crop-preset.js";
 import { isMonthDay } from "../tree/month-day.js";
 import type { DefaultUsed } from "../water/result.js";
+import { rootDefaults } from "./crop-defaults.js";
 import { defaults } from "./defaults.js";
 import { type Fault, fault } from "./faults.js";
 import { isWithin } from "./limits-by-day.js";
@@ -8,8 +10,8 @@ import type { LimitPeriod, Limits } from "./scenario.js";
 import type { LimitPeriodFile, LimitsFile } from "./schema-block.js";
 
 /** Limits that contradict one another, in the tree's own and in each period's. */
-export function limitFaults(file: LimitsFile, path: string): Fault[] {
-  const limits = filledLimits(file, path, []);
+export function limitFaults(file: LimitsFile, path: string, preset: CropPreset | undefined): Fault[] {
+  const limits = filledLimits(file, path, preset, []);
   const found = contradictions(limits, path);
   found.push(...lowDemandFaults(limits, path, ""));
   const periods = file.periods ?? [];
@@ -62,14 +64,20 @@ function contradictions(limits: Limits, path: string): Fault[] {
 }
 
 /** Limits with their defaults filled in, checked or not. */
-export function filledLimits(file: LimitsFile, path: string, used: DefaultUsed[]): Limits {
+export function filledLimits(
+  file: LimitsFile,
+  path: string,
+  preset: CropPreset | undefined,
+  used: DefaultUsed[],
+): Limits {
+  const usual = rootDefaults(preset);
   const { pullLimitLowDemandKPa, periods } = file;
   return {
-    pullLimitKPa: pick(used, `${path}.pullLimitKPa`, file.pullLimitKPa, defaults.pullLimitKPa),
-    zeroUptakeKPa: pick(used, `${path}.zeroUptakeKPa`, file.zeroUptakeKPa, defaults.zeroUptakeKPa),
-    airLimitFraction: pick(used, `${path}.airLimitFraction`, file.airLimitFraction, defaults.airLimitFraction),
+    pullLimitKPa: pick(used, `${path}.pullLimitKPa`, file.pullLimitKPa, usual.pullLimitKPa),
+    zeroUptakeKPa: pick(used, `${path}.zeroUptakeKPa`, file.zeroUptakeKPa, usual.zeroUptakeKPa),
+    airLimitFraction: pick(used, `${path}.airLimitFraction`, file.airLimitFraction, usual.airLimitFraction),
     airZeroFraction: pick(used, `${path}.airZeroFraction`, file.airZeroFraction, defaults.airZeroFraction),
-    airReturnKPa: pick(used, `${path}.airReturnKPa`, file.airReturnKPa, defaults.airReturnKPa),
+    airReturnKPa: pick(used, `${path}.airReturnKPa`, file.airReturnKPa, usual.airReturnKPa),
     ...(pullLimitLowDemandKPa === undefined ? {} : { pullLimitLowDemandKPa }),
     ...(periods === undefined ? {} : { periods: periods.map(filledPeriod) }),
   };

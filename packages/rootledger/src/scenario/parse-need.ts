@@ -65,7 +65,7 @@ function missingSizes(file: NeedFile, { rule }: NeedCover): Fault[] {
   const spacing = [...missing("treeSpacingM"), ...missing("rowSpacingM")];
   if (rule === "canopy-ground") return [...missing("canopyDiameterM"), ...(oneSpacing ? spacing : [])];
   if (rule === "whole-ground" || rule === "stated-cover") return spacing;
-  return [...spacing, ...missing("canopyDiameterM"), ...(rule === "density" ? missing("heightM") : [])];
+  return [...spacing, ...missing("canopyDiameterM"), ...(rule.endsWith("density") ? missing("heightM") : [])];
 }
 
 function unknownPeriods({ practice, periods }: NeedFile): Fault[] {

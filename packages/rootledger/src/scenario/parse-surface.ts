@@ -21,9 +21,13 @@ const daysPerYear = 365.25;
 export function surfaceFaults(
   surface: SurfaceFile,
   path: string,
-  beside: { readonly rainIntensityMmPerH: number | undefined },
+  beside: { readonly rainIntensityMmPerH: number | undefined; readonly coefficient: unknown },
 ): Fault[] {
   const found: Fault[] = [];
+  if (surface.evaporation !== undefined && beside.coefficient === "single") {
+    const terms = { other: "a single crop.coefficient", reason: "it holds the soil's evaporation already" };
+    found.push(fault("not-beside", `${path}.evaporation`, surface.evaporation, terms));
+  }
   if (surface.runoff !== undefined && beside.rainIntensityMmPerH !== undefined) {
     const terms = { other: `${path}.runoff.curveNumber`, reason: "one limit on rain, not two" };
     found.push(fault("not-beside", "weather.rainIntensityMmPerH", beside.rainIntensityMmPerH, terms));

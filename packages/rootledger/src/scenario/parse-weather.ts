@@ -6,6 +6,7 @@ import { et0Faults } from "../weather/et0-faults.js";
 import { parseDailyWeather } from "../weather/parse-daily-weather.js";
 import type { WeatherFault } from "../weather/weather-fault.js";
 import type { WeatherSite } from "../weather/weather-site.js";
+import { type DayAir, dayAir } from "./day-air.js";
 import { defaults } from "./defaults.js";
 import { type Fault, fault } from "./faults.js";
 import { pick } from "./parse-default.js";
@@ -13,7 +14,7 @@ import type { Season, SiteWeather } from "./scenario.js";
 import type { WeatherFile } from "./schema-file.js";
 
 export type WeatherRead =
-  | { readonly ok: true; readonly weather: SiteWeather; readonly notes: readonly string[] }
+  | { readonly ok: true; readonly weather: SiteWeather; readonly air: DayAir; readonly notes: readonly string[] }
   | { readonly ok: false; readonly faults: readonly Fault[] };
 
 /** The season's part of the named weather file with its reference evapotranspiration; faults name file and line. */
@@ -68,7 +69,7 @@ function withEt0(record: DailyWeather, file: WeatherFile, notes: readonly string
     ...{ name: file.name, ...site, et0Method, rainIntensityMmPerH, startDate, days },
     ...{ et0Mm, rainMm, sunriseH, sunsetH },
   };
-  return { ok: true, weather, notes: notes.map((note) => `${file.file}: ${note}`) };
+  return { ok: true, weather, air: dayAir(record, windHeightM), notes: notes.map((note) => `${file.file}: ${note}`) };
 }
 
 /** A rule for missing weather, written "what (source): so many days", as a default used. */

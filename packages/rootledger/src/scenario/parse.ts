@@ -1,5 +1,6 @@
 import { z } from "zod";
 import type { DefaultUsed } from "../water/result.js";
+import type { DayAir } from "./day-air.js";
 import { defaults } from "./defaults.js";
 import type { Fault } from "./faults.js";
 import { migrated } from "./migrate.js";
@@ -11,7 +12,8 @@ import { filledProgramme } from "./parse-programme.js";
 import { withRew } from "./parse-rew.js";
 import { filledSoil } from "./parse-soil.js";
 import { readWeather, type WeatherRead } from "./parse-weather.js";
-import type { Comparison, EngineName, Scenario, SiteWeather, Soil, Start } from "./scenario.js";
+import type { Comparison, EngineName, Scenario, Soil, Start } from "./scenario.js";
+import { treeSchema } from "./schema-block.js";
 import {
   type ComparisonFile,
   comparisonSchema,
@@ -22,6 +24,7 @@ import {
   weatherSchema,
 } from "./schema-file.js";
 import type { SoilFile } from "./schema-soil.js";
+import { airFaults } from "./tree-faults.js";
 
 /** Texts of the files that the input names, by the name it uses. */
 export type Files = Readonly<Record<string, string>>;
@@ -50,9 +53,9 @@ export type ParsedComparison = (Accepted & { readonly comparison: Comparison }) 
  * @example parseScenario(JSON.parse(text), { "weather.csv": csv }).ok
  */
 export function parseScenario(input: unknown, files: Files): ParsedScenario {
-  return parse(scenarioSchema, input, files, otherFaultsOfScenario, (file, weather, used) => ({
+  return parse(scenarioSchema, input, files, otherFaultsOfScenario, (file, read, used, notes) => ({
     scenario: {
-      ...commonOf(file, weather, used),
+      ...commonOf(file, read, used, notes),
       soil: soilOf(file, file.soil, "soil", used),
       programme: filledProgramme(file.programme, "programme", used),
     },
@@ -65,9 +68,9 @@ export function parseScenario(input: unknown, files: Files): ParsedScenario {
  * @example parseComparison(JSON.parse(text), { "weather.csv": csv }).ok
  */
 export function parseComparison(input: unknown, files: Files): ParsedComparison {
-  return parse(comparisonSchema, input, files, otherFaultsOfComparison, (file, weather, used) => ({
+  return parse(comparisonSchema, input, files, otherFaultsOfComparison, (file, read, used, notes) => ({
     comparison: {
-      ...commonOf(file, weather, used),
+      ...commonOf(file, read, used, notes),
       remark: file.remark,
       soils: file.soils.map((soil, i) => soilOf(file, soil, `soils[${i}]`, used)),
       programmes: file.programmes.map((programme, i) => filledProgramme(programme, `programmes[${i}]`, used)),
@@ -86,17 +89,26 @@ function parse<File extends ScenarioFile | ComparisonFile, Out>(
   input: unknown,
   files: Files,
   otherFaults: (file: unknown) => readonly Fault[],
-  fill: (file: File, weather: SiteWeather, used: DefaultUsed[]) => Out,
+  fill: (file: File, read: SeasonRead, used: DefaultUsed[], notes: string[]) => Out,
 ): (Accepted & Out) | Refused {
   const now = migrated(input);
   if (!now.ok) return { ok: false, faults: [now.fault] };
   const weatherUsed: DefaultUsed[] = [];
   const read = weatherOf(now.file, files, weatherUsed);
-  const faults = [...shapeFaults(schema, now.file), ...otherFaults(now.file), ...(read.ok ? [] : read.faults)];
+  const ofWeather = read.ok ? airFaultsAt(now.file, read.air) : read.faults;
+  const faults = [...shapeFaults(schema, now.file), ...otherFaults(now.file), ...ofWeather];
   if (faults.length > 0 || !read.ok) return { ok: false, faults };
   const used: DefaultUsed[] = [];
-  const out = fill(schema.parse(now.file), read.weather, used);
-  return { ok: true, ...out, defaultsUsed: [...used, ...weatherUsed], notes: read.notes };
+  const notes = [...read.notes];
+  const out = fill(schema.parse(now.file), read, used, notes);
+  return { ok: true, ...out, defaultsUsed: [...used, ...weatherUsed], notes };
+}
+
+type SeasonRead = Extract<WeatherRead, { ok: true }>;
+
+function airFaultsAt(file: unknown, air: DayAir): Fault[] {
+  const tree = readPart(treeSchema, file, ["block", "tree"]);
+  return tree === undefined ? [] : airFaults(tree, "block.tree", air);
 }
 
 function weatherOf(file: unknown, files: Files, used: DefaultUsed[]): WeatherRead {
@@ -124,14 +136,19 @@ function otherFaultsOfComparison(file: unknown): Fault[] {
   ];
 }
 
-function commonOf(file: ScenarioFile | ComparisonFile, weather: SiteWeather, used: DefaultUsed[]) {
+function commonOf(
+  file: ScenarioFile | ComparisonFile,
+  { weather, air }: SeasonRead,
+  used: DefaultUsed[],
+  notes: string[],
+) {
   const { format, name, season } = file;
   return {
     format,
     name,
     season,
     weather,
-    block: filledBlock(file.block, "block", weather.rainMm, used),
+    block: filledBlock(file.block, "block", { season, weather, air }, used, notes),
     start: filledStart(file.start ?? {}, used),
     engine: pick<EngineName>(used, "engine", file.engine, defaults.engine),
   };

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { defaults } from "./defaults.js";
+import { type TreeDemandFile, treeDemandFields } from "./schema-crop.js";
 import { between, isoDate, monthDay, named, openFraction, orDefault, positive, whole } from "./schema-fields.js";
 import { type SurfaceFile, surfaceSchema } from "./schema-surface.js";
 
@@ -49,10 +50,10 @@ interface OwnLimitsFile {
   airReturnKPa?: number | undefined;
 }
 
-export interface TreeFile {
+export interface TreeFile extends TreeDemandFile {
   name: string;
   canopyDiameterM: number;
-  kcb: { date: string; kcb: number }[];
+  kcb?: { date: string; kcb: number }[] | undefined;
   roots?: RootsFile | undefined;
   limits?: LimitsFile | undefined;
 }
@@ -161,7 +162,7 @@ export const limitsSchema: z.ZodType<LimitsFile> = z.strictObject({
     .describe("Weeks of the year with limits of their own, such as flowering."),
 });
 
-export const kcbSchema: z.ZodType<TreeFile["kcb"]> = z
+export const kcbSchema: z.ZodType<NonNullable<TreeFile["kcb"]>> = z
   .array(
     z.strictObject({
       date: isoDate("Date from which the value holds or between which it is linear."),
@@ -172,13 +173,19 @@ export const kcbSchema: z.ZodType<TreeFile["kcb"]> = z
   .max(400)
   .describe("Basal crop coefficient by date; linear between, constant before the first and after the last.");
 
-const treeSchema: z.ZodType<TreeFile> = z.strictObject({
-  name: named("Kind of tree, for instance avocado."),
-  canopyDiameterM: positive(30, "Diameter of the canopy, m."),
-  kcb: kcbSchema,
-  roots: rootsSchema.optional(),
-  limits: limitsSchema.optional(),
-});
+/** Exactly one of the two ways to say how much the tree draws; `parseScenario` reports it, the JSON Schema shows it. */
+const oneDemand = [{ required: ["kcb"] }, { required: ["crop"] }];
+
+export const treeSchema: z.ZodType<TreeFile> = z
+  .strictObject({
+    name: named("Kind of tree, for instance avocado."),
+    canopyDiameterM: positive(30, "Diameter of the canopy, m; at the start of the season where it grows."),
+    kcb: kcbSchema.optional(),
+    ...treeDemandFields,
+    roots: rootsSchema.optional(),
+    limits: limitsSchema.optional(),
+  })
+  .meta({ oneOf: oneDemand });
 
 export const blockSchema: z.ZodType<BlockFile> = z.strictObject({
   treeSpacingM: between(0.2, 30, "Distance between trees along the row, m."),

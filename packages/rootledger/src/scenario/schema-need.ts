@@ -21,7 +21,14 @@ export interface PracticeFile {
 
 export type NeedCoverFile =
   | {
-      rule: "whole-ground" | "canopy-ground" | "density" | "keller-karmeli" | "freeman-garzoli" | "decroix";
+      rule:
+        | "whole-ground"
+        | "canopy-ground"
+        | "density"
+        | "relative-density"
+        | "keller-karmeli"
+        | "freeman-garzoli"
+        | "decroix";
     }
   | { rule: "stated-cover"; coverFraction: number };
 
@@ -49,12 +56,13 @@ const simpleRules = [
   "whole-ground",
   "canopy-ground",
   "density",
+  "relative-density",
   "keller-karmeli",
   "freeman-garzoli",
   "decroix",
 ] as const;
 
-const coverSchema: z.ZodType<NeedCoverFile> = z.discriminatedUnion("rule", [
+export const coverSchema: z.ZodType<NeedCoverFile> = z.discriminatedUnion("rule", [
   z.strictObject({ rule: z.enum(simpleRules).describe("On how much ground the coefficient counts.") }),
   z.strictObject({
     rule: z.literal("stated-cover"),
@@ -95,7 +103,7 @@ export const needSchema: z.ZodType<NeedFile> = z.strictObject({
   treeSpacingM: between(0.2, 30, "Distance between trees along the row, m.").optional(),
   rowSpacingM: between(0.5, 30, "Distance between rows, m.").optional(),
   canopyDiameterM: positive(30, "Diameter of the canopy, m.").optional(),
-  heightM: between(0.1, 20, "Height of the trees, m; for the rule density.").optional(),
+  heightM: between(0.1, 20, "Height of the trees, m; for the rules density and relative-density.").optional(),
   reference: referenceSchema,
   periods: z.array(periodSchema).min(1).max(400).describe("Months, or other spans."),
   cover: coverSchema.optional().describe("Default: canopy-ground with a canopy diameter, else whole-ground."),

@@ -38,7 +38,7 @@ export const surfaceDefaults: {
     source: "Murovhi et al. (2012), Agroforestry Systems 86:61: 5.6 t/ha and year under avocado",
     published: "0.28-0.76 (Bernal-Estrada et al. 2020)",
   },
-  decayPerYear: { value: Math.LN2, source: `${ownChoice}: half of it rots in a year`, published: "none" },
+  decayPerYear: { value: 0.7, source: `${ownChoice}: half of it rots in a year`, published: "none" },
   litterWhere: { value: "under-canopy", source: "leaves fall under the tree", published: "none" },
   mulchWhere: { value: "all-ground", source: "spread by hand or machine", published: "none" },
   mulchCoverFraction: { value: 1, source: "no gaps unless the file says so", published: "none" },

@@ -63,7 +63,7 @@ export {
   plasticMulchTable,
   residueEvaporationCut,
 } from "./mulch.js";
-export { type NeedArea, type NeedCover, type NeedTree, needArea } from "./need-area.js";
+export { matureCover, type NeedArea, type NeedCover, type NeedTree, needArea } from "./need-area.js";
 export { needPeriods } from "./need-periods.js";
 export { osmoticHeadCm } from "./osmotic-head.js";
 export { type Practice, type PracticeRatio, practiceRatio, practiceRatios } from "./practice.js";

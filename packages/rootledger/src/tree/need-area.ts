@@ -13,11 +13,15 @@ export interface NeedTree {
  * On how much ground a tree's coefficient counts. `whole-ground`: the coefficient is of the whole orchard, as in tables of mature trees.
  * `canopy-ground`: the depth falls on the ground under the canopy (Western Australia agriculture department). `stated-cover`: on a
  * share that is told, such as the shaded share of a survey. The FAO-36 rules and `density` (FAO-56 eq. 98 without its Kc min, which is
- * bare soil that drip does not water) take a coefficient of full cover down to the cover there is.
+ * bare soil that drip does not water) take a coefficient of full cover down to the cover there is. `relative-density` does the same for
+ * a coefficient of mature orchards: the density of this canopy over that of `matureCover`, at most 1.
  */
 export type NeedCover =
-  | { readonly rule: "whole-ground" | "canopy-ground" | "density" | CoverRule }
+  | { readonly rule: "whole-ground" | "canopy-ground" | "density" | "relative-density" | CoverRule }
   | { readonly rule: "stated-cover"; readonly coverFraction: number };
+
+/** Cover of the mature orchards behind tabulated coefficients: FAO-56 (Allen et al. 1998) table 12 prints 70 % for citrus; for others our choice. */
+export const matureCover = 0.7;
 
 /** Four areas that are easily mixed up, m2 per tree. The wetted and the rooted ground are others again. */
 export interface NeedArea {
@@ -57,10 +61,13 @@ export function needArea(tree: NeedTree, cover: NeedCover): NeedArea {
       return { countsM2: need(known.canopyM2, "a canopy diameter"), ...known };
     case "stated-cover":
       return { countsM2: ground() * cover.coverFraction, ...known };
-    case "density": {
+    case "density":
+    case "relative-density": {
       const shade = covered();
       const heightM = need(tree.heightM, "a height");
-      return { countsM2: ground() * canopyDensityFao56({ cover: shade, effectiveCover: shade, heightM }), ...known };
+      const density = (cover: number): number => canopyDensityFao56({ cover, effectiveCover: cover, heightM });
+      const share = density(shade) / (cover.rule === "density" ? 1 : density(matureCover));
+      return { countsM2: ground() * (share < 1 ? share : 1), ...known };
     }
     default:
       return { countsM2: ground() * localizedCoverFactor(cover.rule, covered()), ...known };
