@@ -20,6 +20,7 @@ describe.each([
   "salinity.json",
   "solutes.json",
   "surface.json",
+  "uniformity.json",
   "weather.json",
 ])("data/published/%s", (file) => {
   test.each(

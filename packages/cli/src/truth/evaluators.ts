@@ -13,6 +13,7 @@ import { soil } from "./soil.js";
 import { solutes } from "./solutes.js";
 import { spillingCell } from "./spilling-cell.js";
 import { surface } from "./surface.js";
+import { uniformity } from "./uniformity.js";
 import { waterNeeds } from "./water-need.js";
 import { weather } from "./weather.js";
 import { wetting } from "./wetting.js";
@@ -37,6 +38,7 @@ export const evaluators: Evaluators = {
   ...soil,
   ...roots,
   ...wetting,
+  ...uniformity,
   ...salinity,
   ...oxygen,
   ...solutes,

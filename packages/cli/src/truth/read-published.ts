@@ -21,6 +21,7 @@ export const publishedFiles = [
   "soil.json",
   "infiltration.json",
   "wetting.json",
+  "uniformity.json",
   "salinity.json",
   "oxygen.json",
   "solutes.json",

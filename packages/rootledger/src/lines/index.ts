@@ -54,7 +54,15 @@ export {
   scaledTimeSideways,
   surfaceFront,
 } from "./travel-time.js";
+export { christiansenUniformity, designEmissionUniformity, lowQuarterUniformity } from "./uniformity.js";
 export { type WettingRelation, type WettingRun, wettingRelations } from "./wetted-bodies.js";
 export { type WettedGround, wettedGround } from "./wetted-ground.js";
 export { type EmitterRow, wettedReachCm } from "./wetted-reach.js";
+export {
+  emittersForShare,
+  joiningSpacingM,
+  type WettedLines,
+  type WettingLayout,
+  wettedShare,
+} from "./wetted-share.js";
 export { woodingPondFlowCm3PerH, woodingPondRadiusCm } from "./wooding-pond.js";
