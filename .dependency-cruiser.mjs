@@ -30,6 +30,7 @@ const may = {
     "compare",
     "chance",
   ],
+  words: ["numeric", "units", "advise"],
   chance: [
     "numeric",
     "units",

@@ -24,6 +24,8 @@ export const lawful: Readonly<Record<string, string>> = {
     'import { simulate } from "../scenario/run.js";\nexport const start = simulate;\n',
   "packages/rootledger/src/chance/draw.ts":
     'import { compare } from "../compare/compare.js";\nexport const draw = compare;\n',
+  "packages/rootledger/src/words/sheet.ts":
+    'import { start } from "../advise/start.js";\nexport const sheet = start;\n',
   "packages/cli/src/main.ts":
     'import { simulate } from "rootledger";\nimport { readFile } from "node:fs";\nexport const main = [simulate, readFile];\n',
   "playground/src/main.ts": 'import { page } from "./pages/page.js";\nexport const main = page;\n',
@@ -63,6 +65,7 @@ export const planted: readonly Breach[] = [
   uses("water-imports", "packages/rootledger/src/water/engine.ts", "../scenario/run.js"),
   uses("programme-imports", "packages/rootledger/src/programme/events.ts", "../scenario/run.js"),
   uses("scenario-imports", "packages/rootledger/src/scenario/parse.ts", "../compare/compare.js"),
+  uses("words-imports", "packages/rootledger/src/words/sheet.ts", "../scenario/run.js"),
   uses("chance-imports", "packages/rootledger/src/chance/draw.ts", "../index.js"),
   uses("compare-imports", "packages/rootledger/src/compare/compare.ts", "../index.js"),
   uses("advise-imports", "packages/rootledger/src/advise/start.ts", "../index.js"),

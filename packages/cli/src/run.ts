@@ -8,6 +8,8 @@ import { ensembleFlags, rankingFlags } from "./ensemble-flags.js";
 import { exit, type Io } from "./io.js";
 import { needCommand } from "./need.js";
 import { needFlags } from "./need-flags.js";
+import { sheetCommand } from "./sheet.js";
+import { sheetFlags } from "./sheet-flags.js";
 import { simulateCommand } from "./simulate.js";
 import { truthCommand } from "./truth.js";
 import { validateCommand } from "./validate-scenario.js";
@@ -39,6 +41,7 @@ interface Entry {
 }
 
 const commands: Readonly<Record<string, Entry>> = {
+  sheet: { run: sheetCommand, csv: false, file: "needed", flags: sheetFlags },
   simulate: { run: simulateCommand, csv: true, file: "needed" },
   compare: { run: compareCommand, csv: true, file: "needed", flags: [...ensembleFlags, ...armFlags] },
   ensemble: { run: ensembleCommand, csv: true, file: "needed", flags: rankingFlags },

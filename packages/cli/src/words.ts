@@ -7,6 +7,7 @@ Usage
   rootledger simulate FILE            one programme on one soil over a season
   rootledger ensemble FILE            the same over draws of what is unknown: bands, paired differences, verdicts
   rootledger need FILE                litres per tree and per hectare that trees want; or by options
+  rootledger sheet FILE               half a page for the grower: litres, hours, starts, what would prove it wrong
   rootledger truth [FOLDER]           every published figure beside ours
   rootledger weather FILE [FILE ...]  what was understood of a station or sensor file; several are joined by date
   rootledger validate-scenario FILE   checks a scenario or comparison file, runs nothing
@@ -24,6 +25,7 @@ Options
   --keep FOLDER compare --arms: keeps each arm's answer in a folder and finds it there next time
   --rank HOW    ensemble: which unknown matters and what to measure; screen (an order) or shares (of the
                 variance; wants thousands of members)
+  --day N --language en|es --units metric|us --as text|html --members N --seed S  sheet (day 0, 40 draws)
   --answer KEY=VALUE  weather: the answer to a question about the file, as often as needed
   --help      this text
   --version   the version
@@ -39,6 +41,7 @@ Files are JSON; weather files that they name are read from the same folder.
 Exit code 0: done; 1: faults in the input, one line each; 2: internal error.
 `,
   internal: "rootledger: internal error:",
+  dayWithin: "must be a day of the season, 0 to",
   seed: "seed",
   ownDraws: "own draws",
   of: "of",

@@ -8,6 +8,10 @@ export const cmPerM = 100;
 export const cm3PerL = 1000;
 export const minutesPerH = 60;
 export const mmPerCm = 10;
+/** US gallon, inch and acre, exact by the international yard and pound agreement (1959). */
+export const litresPerGallon = 3.785411784;
+export const cmPerInch = 2.54;
+export const hectaresPerAcre = 0.40468564224;
 
 /** Tension in kPa (positive) to matric head in cm (negative). @example headFromTension(10) // -102 */
 export const headFromTension = (tensionKPa: number): number => -tensionKPa * cmPerKPa;

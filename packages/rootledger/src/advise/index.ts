@@ -18,6 +18,7 @@ export {
   type TwinOptions,
   type TwinWindow,
 } from "./sensor-twin.js";
+export { type ExpectedReading, type Sheet, type SheetOpening, type SheetQuestion, sheet } from "./sheet.js";
 export { longestDrainH, type PitAnswer, type PitReadings, pitAnswer, type StructureGuess } from "./spade-and-tape.js";
 export { type StartWindow, type StartWindowOptions, startWindow } from "./start-window.js";
 export { type SensorSite, type SensorSites, sensorSites } from "./where-to-put-sensors.js";

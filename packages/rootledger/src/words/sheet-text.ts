@@ -1,0 +1,137 @@
+import type { ExpectedReading, Sheet } from "../advise/sheet.js";
+import { cmPerInch, hectaresPerAcre, litresPerGallon } from "../units.js";
+import type { SheetWords } from "./sheet-words.js";
+
+/** How numbers, dates and units of a place are written; the caller knows the place. */
+export interface SheetFormat {
+  readonly language: "en" | "es";
+  /** At most so many significant digits. */
+  readonly number: (value: number, digits: number) => string;
+  readonly date: (isoDate: string) => string;
+  readonly units: {
+    readonly water: "L" | "gal";
+    readonly depth: "mm" | "in";
+    readonly tension: "kPa" | "cbar";
+    readonly area: "ha" | "ac";
+    readonly length: "cm" | "in";
+  };
+}
+
+/** A sheet in words: one entry a paragraph or list. */
+export interface SheetText {
+  readonly title: string;
+  readonly lines: readonly string[];
+  readonly expectedTitle: string;
+  readonly expected: readonly string[];
+  readonly expectedThen: string;
+  readonly stopIfTitle: string;
+  readonly stopIf: readonly string[];
+  readonly small: readonly string[];
+  readonly readHere: string;
+  readonly adviser: string;
+}
+
+/** End of a tensiometer's working range, kPa. Source: North Carolina State University AG-452-2. */
+const tensiometerEndKPa = 80;
+
+const filled = (text: string, terms: Readonly<Record<string, string>>): string =>
+  text.replace(/\$([a-z]+)/gi, (whole, name: string) => terms[name] ?? whole);
+
+/**
+ * A sheet in the words and units of a place.
+ *
+ * @example sheetText(sheet, sheetEnglish, format).title
+ */
+export function sheetText(sheet: Sheet, words: SheetWords, format: SheetFormat): SheetText {
+  const { units, number, date } = format;
+  const litres = (l: number): string =>
+    units.water === "L" ? `${number(l, 3)} L` : `${number(l / litresPerGallon, 3)} gal`;
+  const length = (cm: number): string =>
+    units.length === "cm" ? `${number(cm, 2)} cm` : `${number(cm / cmPerInch, 2)} in`;
+  const tension = (kPa: number): string => `${number(kPa, 2)} ${units.tension}`;
+  const depth =
+    units.depth === "mm" ? `${number(sheet.depthMm, 2)} mm` : `${number(sheet.depthMm / 10 / cmPerInch, 2)} in`;
+  const area =
+    units.area === "ha"
+      ? `${number(sheet.m3PerHa, 3)} m³/ha`
+      : `${number((sheet.m3PerHa * 1000 * hectaresPerAcre) / litresPerGallon, 3)} gal/ac`;
+  const { open, plugged, flowLPerH } = sheet.emitters;
+  const terms = {
+    block: sheet.blockName,
+    from: date(sheet.fromDate),
+    to: date(sheet.expiryDate),
+    litres: litres(sheet.litresPerTree),
+    depth,
+    area,
+    stop: clock(sheet.latestStopMinutes),
+    open: number(open, 3),
+    plugged: String(plugged),
+    flow: `${units.water === "L" ? number(flowLPerH, 2) : number(flowLPerH / litresPerGallon, 2)} ${units.water}/h`,
+    days: String(sheet.everyDays),
+    dates: sheet.wateringDates.map(date).join(", "),
+    shallow: length(sheet.expected[0]?.depthCm ?? 20),
+    air: tension(sheet.airReturnKPa),
+    pull: tension(sheet.pullLimitKPa),
+    tree: sheet.treeName,
+    soil: sheet.soilName,
+    weather: sheet.weather.name,
+    wfrom: date(sheet.weather.from),
+    wto: date(sheet.weather.to),
+    programme: sheet.programmeName,
+  };
+  const days = sheet.everyDays === 1 ? words.everyDay : sheet.everyDays === undefined ? words.onDates : words.everyDays;
+  const reading = ({ depthCm, fromLineCm, when, lowKPa, medianKPa, highKPa }: ExpectedReading): string => {
+    const own = {
+      depth: length(depthCm),
+      distance: length(fromLineCm),
+      when: words.when[when],
+      middle: number(medianKPa, 2),
+      low: number(lowKPa, 2),
+      high: tension(highKPa),
+      end: tension(tensiometerEndKPa),
+    };
+    return filled(words.proves, own) + (highKPa > tensiometerEndKPa ? filled(words.beyondTensiometer, own) : "");
+  };
+  return {
+    title: filled(words.title, terms),
+    lines: [
+      filled(words.each, terms),
+      filled(days, terms),
+      openingLine(sheet, words, number),
+      filled(words.stop, terms),
+      filled(plugged === 0 ? words.emittersAll : words.emittersPlugged, terms),
+    ],
+    expectedTitle: words.provesTitle,
+    expected: sheet.expected.map(reading),
+    expectedThen: words.provesThen,
+    stopIfTitle: words.stopIfTitle,
+    stopIf: words.stopIf.map((line) => filled(line, terms)),
+    small: [filled(words.basis, terms), filled(words.holds, terms), ...words.cautions],
+    readHere: words.notesTitle,
+    adviser: words.adviser,
+  };
+}
+
+function openingLine({ openings }: Sheet, words: SheetWords, number: SheetFormat["number"]): string {
+  const of = ({ startMinutes, minutes }: Sheet["openings"][number]) => ({
+    start: clock(startMinutes),
+    length: duration(minutes, number),
+  });
+  if (openings.length === 1) return filled(words.openingOne, of(openings[0]));
+  const list = openings.map((opening) => `${of(opening).start} (${of(opening).length})`).join(", ");
+  return filled(words.openings, { count: String(openings.length), list });
+}
+
+/** Clock time of minutes since midnight; beyond a day it goes on from the next midnight. */
+function clock(minutes: number): string {
+  const whole = Math.round(minutes) % (24 * 60);
+  return `${String(Math.floor(whole / 60)).padStart(2, "0")}:${String(whole % 60).padStart(2, "0")}`;
+}
+
+function duration(minutes: number, number: SheetFormat["number"]): string {
+  const whole = Math.round(minutes);
+  if (whole < 1) return `${number(minutes * 60, 2)} s`;
+  const hours = Math.floor(whole / 60);
+  const rest = whole % 60;
+  return [hours > 0 ? `${hours} h` : "", rest > 0 ? `${rest} min` : ""].filter((part) => part !== "").join(" ");
+}

@@ -1,0 +1,26 @@
+/** Every text of a grower's sheet. `$name` stands for a term. */
+export interface SheetWords {
+  readonly title: string;
+  readonly holds: string;
+  readonly each: string;
+  readonly everyDay: string;
+  readonly everyDays: string;
+  readonly onDates: string;
+  readonly water: string;
+  readonly openingOne: string;
+  readonly openings: string;
+  readonly stop: string;
+  readonly emittersAll: string;
+  readonly emittersPlugged: string;
+  readonly stopIfTitle: string;
+  readonly stopIf: readonly string[];
+  readonly provesTitle: string;
+  readonly proves: string;
+  readonly provesThen: string;
+  readonly when: Readonly<Record<"before-run" | "after-run" | "next-morning", string>>;
+  readonly beyondTensiometer: string;
+  readonly basis: string;
+  readonly cautions: readonly string[];
+  readonly notesTitle: string;
+  readonly adviser: string;
+}

@@ -1,0 +1,110 @@
+import { main } from "@rootledger/cli";
+import { sheet } from "rootledger/advise";
+import { defaultPriors } from "rootledger/chance";
+import { parseScenario } from "rootledger/scenario";
+import { type SheetFormat, sheetEnglish, sheetHtml, sheetPlain, sheetSpanish, sheetText } from "rootledger/words";
+import { describe, expect, test } from "vitest";
+import { dataPath, demoFiles, demoJson } from "../support/demo-files.js";
+import { memoryIo } from "../support/memory-io.js";
+
+const quick = ["--day", "30", "--members", "4"];
+
+async function run(...argv: string[]) {
+  const { io, written } = memoryIo();
+  const given = quick.filter((_, i) => !argv.includes(quick[i - (i % 2)] ?? ""));
+  const code = await main(["sheet", dataPath("demo/scenario.json"), ...given, ...argv], io);
+  return { code, out: written.stdout, err: written.stderr };
+}
+
+describe("the grower's sheet", () => {
+  test("fits half a page: litres, hours, starts, days, emitters, latest stop, readings, stop-if, weather, expiry, cautions", async () => {
+    const { code, out } = await run();
+    expect(code).toBe(0);
+    expect(out).toMatch(/133 L for each tree/);
+    expect(out).toMatch(/Every day\./);
+    expect(out).toMatch(/Open at 06:00, for 4 h 9 min/);
+    expect(out).toMatch(/Never later than 10:09/);
+    expect(out).toMatch(/All 20 emitters/);
+    expect(out.match(/most likely/g)).toHaveLength(3);
+    expect(out).toMatch(/Stop, and call, if/);
+    expect(out).toMatch(/Weather used: Valle Almagra \(invented\)/);
+    expect(out).toMatch(/After 13 January this sheet no longer holds/);
+    expect(out).toMatch(/guard against backflow/);
+    expect(out.trim().split("\n").length).toBeLessThanOrEqual(30);
+    expect(out).not.toMatch(/\$[a-z]/);
+  });
+
+  test("speaks Spanish with its numbers and dates, and US units", async () => {
+    const { out } = await run("--language", "es", "--units", "us");
+    expect(out).toMatch(/35,1 gal por árbol/);
+    expect(out).toMatch(/Después del 13 de enero/);
+    expect(out).not.toMatch(/\$[a-z]/);
+  });
+
+  test("prints HTML without script or anything fetched, and JSON with the bands", async () => {
+    const { out } = await run("--as", "html");
+    expect(out).toMatch(/^<!doctype html>/);
+    expect(out).not.toMatch(/<script|https?:|<img|<link/);
+    const { out: json } = await run("--json");
+    const answer = JSON.parse(json);
+    expect(answer.expected).toHaveLength(3);
+    for (const { lowKPa, medianKPa, highKPa } of answer.expected) {
+      expect(lowKPa).toBeLessThanOrEqual(medianKPa);
+      expect(medianKPa).toBeLessThanOrEqual(highKPa);
+    }
+    expect(((answer.litresPerTree * 1000) / 240_000) * 10).toBeCloseTo(answer.depthMm, 9);
+  });
+
+  test("says what is wrong with an option", async () => {
+    for (const [flag, value] of [
+      ["--day", "400"],
+      ["--language", "fr"],
+      ["--units", "x"],
+      ["--as", "pdf"],
+      ["--members", "0"],
+    ] as const) {
+      const { code, err } = await run(flag, value);
+      expect(code).toBe(1);
+      expect(err).toContain(flag);
+    }
+  });
+});
+
+describe("a sheet in words", () => {
+  const format: SheetFormat = {
+    language: "en",
+    units: { water: "L", depth: "mm", tension: "kPa", area: "ha", length: "cm" },
+    number: (value, digits) => String(Number(value.toPrecision(digits))),
+    date: (iso) => iso,
+  };
+
+  test("has the same texts in both languages, with the same terms", () => {
+    const terms = (text: string): string[] => (text.match(/\$[a-z]+/gi) ?? []).sort();
+    for (const [key, english] of Object.entries(sheetEnglish)) {
+      const spanish = Object.entries(sheetSpanish).find(([name]) => name === key)?.[1];
+      expect(terms(JSON.stringify(spanish)), key).toEqual(terms(JSON.stringify(english)));
+    }
+  });
+
+  test("escapes what others wrote and lists pulses, dates and plugged emitters", () => {
+    const file = demoJson("scenario");
+    file.name = '<b>Block & "one"</b>';
+    file.block.lines.pluggedPerTree = 12;
+    file.programme.runs = [{ start: "21:00", everyDays: 3, firstDay: 0, pulses: 4, gapMinutes: 60, minutes: 120 }];
+    const parsed = parseScenario(file, demoFiles);
+    if (!parsed.ok) throw new Error(JSON.stringify(parsed.faults));
+    const { scenario } = parsed;
+    const priors = defaultPriors({ block: scenario.block, soils: [scenario.soil] });
+    const answer = sheet(scenario, { day: 1, draws: { source: { kind: "priors", priors, seed: 1 }, members: 2 } });
+    expect(answer.everyDays).toBe(3);
+    expect(answer.wateringDates).toEqual(["2025-12-04", "2025-12-07", "2025-12-10", "2025-12-13"]);
+    expect(answer.latestStopMinutes).toBe(21 * 60 + 120 + 180);
+    const text = sheetText(answer, sheetEnglish, format);
+    expect(sheetPlain(text)).toMatch(/4 times a day: 21:00 \(30 min\), 22:30 \(30 min\), 00:00 \(30 min\), 01:30/);
+    expect(sheetPlain(text)).toMatch(/Never later than 02:00/);
+    expect(sheetPlain(text)).toMatch(/8 emitters open at each tree, 12 plugged/);
+    const html = sheetHtml(text, "en");
+    expect(html).not.toContain("<b>Block");
+    expect(html).toContain("&#60;b&#62;Block &#38; &#34;one&#34;");
+  });
+});
