@@ -127,9 +127,9 @@ function wateringOf(scenario: Scenario, day: number, lastDay: number) {
   while (simulation.status().kind === "running" && simulation.hour() < lastDay * 24) simulation.step();
   const { valveH: all } = simulation.result();
   const kept: number[] = [];
-  for (let e = 0; e < all.length; e += 2) {
-    if (all[e] >= day * 24 && all[e] < lastDay * 24) kept.push(all[e], all[e + 1]);
-  }
+  wateringDays(all).forEach((wetDay, run) => {
+    if (wetDay >= day && wetDay < lastDay) kept.push(all[2 * run], all[2 * run + 1]);
+  });
   const valveH = Float64Array.from(kept);
   const firstWet = Math.floor(kept[0] / 24);
   const minutes = openingsOf(valveH, firstWet).reduce((sum, opening) => sum + opening.minutes, 0);
