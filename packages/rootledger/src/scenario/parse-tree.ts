@@ -55,7 +55,8 @@ function canopyOf(preset: CropPreset | undefined, path: string, used: DefaultUse
   return canopy;
 }
 
-function filledStages(
+/** Stages of a preset or the file's own, with their events, as Kcb or Kc. */
+export function filledStages(
   crop: CropFile,
   which: "dual" | "single",
   path: string,

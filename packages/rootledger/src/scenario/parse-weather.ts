@@ -73,13 +73,14 @@ function withEt0(record: DailyWeather, file: WeatherFile, notes: readonly string
 }
 
 /** A rule for missing weather, written "what (source): so many days", as a default used. */
-function ruleUsed(rule: string, file: string): DefaultUsed {
+export function ruleUsed(rule: string, file: string): DefaultUsed {
   const [, what, source, days] = /^(.*) \(([^()]*)\): (.*)$/.exec(rule) ?? [];
   if (what === undefined) return { path: `weather.file ${file}`, value: rule, source: "limit on a measured value" };
   return { path: `weather.file ${file}`, value: `${what}, ${days}`, source };
 }
 
-const inFile = (found: WeatherFault, file: string): Fault => ({
+/** A fault of a weather file's text. */
+export const inFile = (found: WeatherFault, file: string): Fault => ({
   ...found,
   path: found.path === "" ? file : `${file} ${found.path}`,
   terms: {},
@@ -87,11 +88,12 @@ const inFile = (found: WeatherFault, file: string): Fault => ({
 
 const siteKeys: readonly string[] = ["latitudeDeg", "elevationM", "windHeightM"];
 
-const ofSite = (found: WeatherFault, file: string): Fault =>
+/** A fault of a record or of its site. */
+export const ofSite = (found: WeatherFault, file: string): Fault =>
   siteKeys.includes(found.path) ? { ...found, path: `weather.${found.path}`, terms: {} } : inFile(found, file);
 
 /** One fault for a column that lacks many days, in place of one for each of them. */
-function gathered(found: readonly WeatherFault[]): WeatherFault[] {
+export function gathered(found: readonly WeatherFault[]): WeatherFault[] {
   const byColumn = new Map<string, WeatherFault[]>();
   for (const one of found) {
     const column = one.path.split(", ").at(-1) ?? one.path;

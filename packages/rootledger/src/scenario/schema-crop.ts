@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { cropDefaults, type PresetName, presetNames } from "./crop-defaults.js";
+import { coverSchema, type NeedCoverFile } from "./schema-cover.js";
 import { between, isoDate, named, orDefault, positive, whole } from "./schema-fields.js";
-import { coverSchema, type NeedCoverFile } from "./schema-need.js";
 
 export interface StageFile {
   name: string;
@@ -50,7 +50,7 @@ const stageSchema: z.ZodType<StageFile> = z.strictObject({
   to: coefficient("Coefficient that it reaches by the next stage. Default: the same.").optional(),
 });
 
-const cropSchema: z.ZodType<CropFile> = z
+export const cropSchema: z.ZodType<CropFile> = z
   .strictObject({
     preset: z
       .enum(presetNames as [PresetName, ...PresetName[]])

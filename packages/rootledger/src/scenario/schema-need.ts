@@ -1,6 +1,8 @@
 import { z } from "zod";
 import { needDefaults } from "./need-defaults.js";
+import { coverSchema, type NeedCoverFile } from "./schema-cover.js";
 import { between, named, orDefault, positive, whole } from "./schema-fields.js";
+import { type NeedWeatherFile, needWeatherSchema } from "./schema-need-weather.js";
 
 export interface NeedPeriodFile {
   name: string;
@@ -19,19 +21,6 @@ export interface PracticeFile {
   rootedShare?: number | undefined;
 }
 
-export type NeedCoverFile =
-  | {
-      rule:
-        | "whole-ground"
-        | "canopy-ground"
-        | "density"
-        | "relative-density"
-        | "keller-karmeli"
-        | "freeman-garzoli"
-        | "decroix";
-    }
-  | { rule: "stated-cover"; coverFraction: number };
-
 export type NeedReferenceFile = { kind: "et0" } | { kind: "pan"; panCoefficient: number } | { kind: "pan-factor" };
 
 /** What a need file holds. */
@@ -44,31 +33,14 @@ export interface NeedFile {
   canopyDiameterM?: number | undefined;
   heightM?: number | undefined;
   reference: NeedReferenceFile;
-  periods: NeedPeriodFile[];
+  periods?: NeedPeriodFile[] | undefined;
+  weather?: NeedWeatherFile | undefined;
   cover?: NeedCoverFile | undefined;
   hotDayRatio?: number | undefined;
   efficiencyFraction?: number | undefined;
   leachingFraction?: number | undefined;
   practice?: PracticeFile[] | undefined;
 }
-
-const simpleRules = [
-  "whole-ground",
-  "canopy-ground",
-  "density",
-  "relative-density",
-  "keller-karmeli",
-  "freeman-garzoli",
-  "decroix",
-] as const;
-
-export const coverSchema: z.ZodType<NeedCoverFile> = z.discriminatedUnion("rule", [
-  z.strictObject({ rule: z.enum(simpleRules).describe("On how much ground the coefficient counts.") }),
-  z.strictObject({
-    rule: z.literal("stated-cover"),
-    coverFraction: z.number().gt(0).max(1).describe("Share of the ground that counts."),
-  }),
-]);
 
 const referenceSchema: z.ZodType<NeedReferenceFile> = z.discriminatedUnion("kind", [
   z.strictObject({ kind: z.literal("et0") }),
@@ -105,7 +77,10 @@ export const needSchema: z.ZodType<NeedFile> = z.strictObject({
   canopyDiameterM: positive(30, "Diameter of the canopy, m.").optional(),
   heightM: between(0.1, 20, "Height of the trees, m; for the rules density and relative-density.").optional(),
   reference: referenceSchema,
-  periods: z.array(periodSchema).min(1).max(400).describe("Months, or other spans."),
+  periods: z.array(periodSchema).min(1).max(400).optional().describe("Months, or other spans."),
+  weather: needWeatherSchema
+    .optional()
+    .describe("A daily weather file in place of periods: ET0 by day, need by month of the year."),
   cover: coverSchema.optional().describe("Default: canopy-ground with a canopy diameter, else whole-ground."),
   hotDayRatio: orDefault(between(1, 3, "Hot day over the mean day."), needDefaults.hotDayRatio),
   efficiencyFraction: orDefault(

@@ -41,7 +41,8 @@ export function demandFaults(file: TreeDemandFile & { kcb?: unknown }, path: str
   return found;
 }
 
-function cropFaults(crop: CropFile, path: string, { season, latitudeDeg }: DemandPlace): Fault[] {
+/** What the shape of a crop cannot say. */
+export function cropFaults(crop: CropFile, path: string, { season, latitudeDeg }: DemandPlace): Fault[] {
   const { preset: name, stages, phenology } = crop;
   if ((name === undefined) === (stages === undefined)) {
     return [fault("exactly-one-of", path, crop, { options: "preset, stages" })];

@@ -64,7 +64,7 @@ export {
   residueEvaporationCut,
 } from "./mulch.js";
 export { matureCover, type NeedArea, type NeedCover, type NeedTree, needArea } from "./need-area.js";
-export { needPeriods } from "./need-periods.js";
+export { needByMonth, needPeriods } from "./need-periods.js";
 export { osmoticHeadCm } from "./osmotic-head.js";
 export { type Practice, type PracticeRatio, practiceRatio, practiceRatios } from "./practice.js";
 export { pullLimitByDemand } from "./pull-limit-by-demand.js";

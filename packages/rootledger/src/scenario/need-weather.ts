@@ -1,0 +1,79 @@
+import { dateOf, dayNumber } from "../numeric/day-number.js";
+import { kcByStage } from "../tree/kc-by-stage.js";
+import { kcbByDay } from "../tree/kcb-by-day.js";
+import { needByMonth } from "../tree/need-periods.js";
+import type { NeedPeriod } from "../tree/water-need.js";
+import type { DefaultUsed } from "../water/result.js";
+import { dailyEt0 } from "../weather/daily-et0.js";
+import type { DailyWeather } from "../weather/daily-weather.js";
+import { et0Faults } from "../weather/et0-faults.js";
+import { parseDailyWeather } from "../weather/parse-daily-weather.js";
+import { cropDefaults } from "./crop-defaults.js";
+import { defaults } from "./defaults.js";
+import { type Fault, fault } from "./faults.js";
+import { pick } from "./parse-default.js";
+import { filledStages } from "./parse-tree.js";
+import { gathered, inFile, ofSite, ruleUsed } from "./parse-weather.js";
+import type { Season } from "./scenario.js";
+import type { NeedWeatherFile } from "./schema-need-weather.js";
+import { cropFaults } from "./tree-faults.js";
+
+export type NeedPeriodsRead =
+  | { readonly ok: true; readonly periods: readonly NeedPeriod[]; readonly notes: readonly string[] }
+  | { readonly ok: false; readonly faults: readonly Fault[] };
+
+/** Months of the year of a need: ET0 of every day of the named weather file by the chosen method, with the day's coefficient. */
+export function periodsFromWeather(
+  file: NeedWeatherFile,
+  files: Readonly<Record<string, string>>,
+  used: DefaultUsed[],
+): NeedPeriodsRead {
+  const given = [file.coefficient, file.kc, file.crop].filter((one) => one !== undefined).length;
+  const options = { options: "coefficient, kc, crop" };
+  const found = given === 1 ? [] : [fault("exactly-one-of", "weather", file, options)];
+  const text = Object.hasOwn(files, file.file) ? files[file.file] : undefined;
+  if (text === undefined) return refused([...found, fault("file-not-given", "weather.file", file.file)]);
+  const parsed = parseDailyWeather(text);
+  if (!parsed.ok) return refused([...found, ...parsed.faults.map((one) => inFile(one, file.file))]);
+  const record = parsed.weather;
+  found.push(...coefficientFaults(file, record));
+  const windHeightM = pick(used, "weather.windHeightM", file.windHeightM, defaults.windHeightM);
+  const method = pick(used, "weather.et0Method", file.et0Method, defaults.et0Method);
+  const site = { latitudeDeg: file.latitudeDeg, elevationM: file.elevationM, windHeightM };
+  found.push(...gathered(et0Faults(record, site, method)).map((one) => ofSite(one, file.file)));
+  if (found.length > 0) return refused(found);
+  const { et0Mm, notes } = dailyEt0(record, site, method);
+  if (method !== "given") used.push(...notes.map((rule) => ruleUsed(rule, file.file)));
+  const periods = needByMonth(record.startDate, et0Mm, coefficientByDay(file, record, used));
+  const last = dateOf(dayNumber(record.startDate) + record.days - 1);
+  const span = `${file.file}: ${record.days} days, ${record.startDate} to ${last}`;
+  return { ok: true, periods, notes: [span, ...parsed.notes.map((note) => `${file.file}: ${note}`)] };
+}
+
+const refused = (faults: readonly Fault[]): NeedPeriodsRead => ({ ok: false, faults });
+
+const seasonOf = ({ startDate, days }: DailyWeather): Season => ({ startDate, days });
+
+function coefficientFaults({ kc, crop, latitudeDeg }: NeedWeatherFile, record: DailyWeather): Fault[] {
+  if (crop !== undefined) return cropFaults(crop, "weather.crop", { season: seasonOf(record), latitudeDeg });
+  return (kc ?? []).flatMap(({ date }, i, points) => {
+    const before = points[i - 1]?.date;
+    if (before === undefined || dayNumber(date) > dayNumber(before)) return [];
+    return [fault("dates-not-rising", `weather.kc[${i}].date`, date, { before })];
+  });
+}
+
+function coefficientByDay(file: NeedWeatherFile, { startDate, days }: DailyWeather, used: DefaultUsed[]): Float64Array {
+  const { coefficient, kc, crop, latitudeDeg } = file;
+  if (crop !== undefined) {
+    const which = pick(used, "weather.crop.coefficient", crop.coefficient, cropDefaults.coefficient);
+    const { stages, phenology } = filledStages(crop, which, "weather.crop", latitudeDeg, used);
+    return kcByStage(startDate, days, stages, phenology);
+  }
+  if (kc === undefined) return new Float64Array(days).fill(coefficient ?? Number.NaN);
+  return kcbByDay(
+    startDate,
+    days,
+    kc.map((point) => ({ date: point.date, kcb: point.kc })),
+  );
+}
