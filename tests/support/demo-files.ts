@@ -16,4 +16,5 @@ export interface Editable {
 }
 
 /** A fresh copy of a demo file's JSON, to be spoiled. */
-export const demoJson = (name: "scenario" | "comparison"): Editable => JSON.parse(dataText(`demo/${name}.json`));
+export const demoJson = (name: "scenario" | "comparison" | "young-trees"): Editable =>
+  JSON.parse(dataText(`demo/${name}.json`));

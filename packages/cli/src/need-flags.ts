@@ -16,6 +16,14 @@ export const needFlags = [
   "efficiency",
   "leaching",
   "given-l-per-day",
+  "weather",
+  "latitude-deg",
+  "elevation-m",
+  "wind-height-m",
+  "et0-method",
+  "longest-gap-days",
+  "crop",
+  "scenario",
 ] as const;
 
 type Flag = (typeof needFlags)[number];
@@ -45,14 +53,26 @@ export function needFileOf(flags: NeedFlags): unknown {
     canopyDiameterM: numberOf(flags["canopy-m"]),
     heightM: numberOf(flags["height-m"]),
     reference: referenceOf(pan, factor, flags["pan-coefficient"]),
-    periods: [period],
+    ...(flags.weather === undefined ? { periods: [period] } : { weather: weatherOf(flags, flags.weather) }),
     cover: cover === undefined ? undefined : { rule: cover, coverFraction: numberOf(flags["cover-fraction"]) },
     efficiencyFraction: numberOf(flags.efficiency),
     leachingFraction: numberOf(flags.leaching),
     practice: given === undefined ? undefined : [{ name: "given now", litresPerTreePerDay: numberOf(given) }],
+    scenario: flags.scenario,
   };
   return JSON.parse(JSON.stringify(file));
 }
+
+const weatherOf = (flags: NeedFlags, file: string) => ({
+  file,
+  latitudeDeg: numberOf(flags["latitude-deg"]),
+  elevationM: numberOf(flags["elevation-m"]),
+  windHeightM: numberOf(flags["wind-height-m"]),
+  et0Method: flags["et0-method"],
+  longestGapDays: numberOf(flags["longest-gap-days"]),
+  coefficient: numberOf(flags.kc),
+  crop: flags.crop === undefined ? undefined : { preset: flags.crop },
+});
 
 function referenceOf(pan: boolean, factor: boolean, panCoefficient: string | undefined) {
   if (!pan) return { kind: "et0" };

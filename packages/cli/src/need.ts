@@ -1,13 +1,15 @@
-import { parseNeed } from "rootledger/scenario";
-import { practiceRatios, waterNeed } from "rootledger/tree";
+import { dirname, resolve } from "node:path";
+import { filesNamed, type PracticeAccounts, parseNeed, practiceAccounts } from "rootledger/scenario";
+import { type Practice, practiceRatios, waterNeed } from "rootledger/tree";
 import { exit, type Io } from "./io.js";
 import { needFileOf } from "./need-flags.js";
 import { needCsv } from "./print/csv.js";
 import { faultLines } from "./print/faults.js";
 import { jsonText } from "./print/json.js";
 import { needText } from "./print/need.js";
-import { readInput } from "./read-input.js";
+import { type InputFault, readInput } from "./read-input.js";
 import type { Asked } from "./run.js";
+import { stationText } from "./station-text.js";
 import { words } from "./words.js";
 
 /** `rootledger need FILE`, or the same by options. */
@@ -17,17 +19,52 @@ export async function needCommand({ file, output, flags }: Asked, io: Io): Promi
     io.stderr(`${words.fileOrOptions}; ${words.seeHelp}\n`);
     return exit.faults;
   }
-  const input = byOptions ? ({ ok: true, value: needFileOf(flags) } as const) : await readInput(file, io);
-  const parsed = input.ok ? parseNeed(input.value) : input;
-  if (!parsed.ok) {
-    io.stderr(faultLines(parsed.faults));
+  const refused = (faults: readonly InputFault[]): number => {
+    io.stderr(faultLines(faults));
     return exit.faults;
+  };
+  const input = byOptions ? ({ ok: true, value: needFileOf(flags) } as const) : await readInput(file, io);
+  if (!input.ok) return refused(input.faults);
+  const folder = byOptions ? "" : dirname(resolve(file));
+  const files: Record<string, string> = {};
+  const seen: string[] = [];
+  for (const name of filesNamed(input.value)) {
+    const text = await stationText(resolve(folder, name), io);
+    if (!text.ok && "question" in text) {
+      io.stderr(text.question);
+      return exit.faults;
+    }
+    if (!text.ok) return refused(text.faults);
+    files[name] = text.text;
+    seen.push(...text.notes);
   }
-  const { name, question, defaultsUsed } = parsed;
+  const parsed = parseNeed(input.value, files);
+  if (!parsed.ok) return refused(parsed.faults);
+  const { name, question, practice: given, scenario } = parsed;
   const need = waterNeed(question);
-  const practice = practiceRatios(question, parsed.practice);
-  if (output === "json") io.stdout(jsonText({ name, question, need, practice, defaultsUsed }));
+  const practice = practiceRatios(question, given);
+  const canopy = question.tree.canopyDiameterM;
+  const run = scenario === undefined ? undefined : await runPractices(resolve(folder, scenario), given, canopy, io);
+  if (run !== undefined && !run.ok) return refused(run.faults);
+  const notes = [...new Set([...seen, ...parsed.notes, ...(run?.notes ?? [])])];
+  const answer = { name, question, need, practice, accounts: run?.accounts ?? [], notes };
+  const defaultsUsed = [...parsed.defaultsUsed, ...(run?.defaultsUsed ?? [])];
+  if (output === "json") io.stdout(jsonText({ ...answer, defaultsUsed }));
   else if (output === "csv") io.stdout(needCsv(need));
-  else io.stdout(needText(name, question, need, practice, defaultsUsed));
+  else io.stdout(needText({ ...answer, defaultsUsed }));
   return exit.done;
+}
+
+type Run = Extract<PracticeAccounts, { ok: true }> | { readonly ok: false; readonly faults: readonly InputFault[] };
+
+async function runPractices(
+  path: string,
+  given: readonly Practice[],
+  canopyM: number | undefined,
+  io: Io,
+): Promise<Run> {
+  const input = await readInput(path, io);
+  if (!input.ok) return input;
+  const practices = given.map((one) => (canopyM === undefined ? one : { canopyDiameterM: canopyM, ...one }));
+  return practiceAccounts(input.value, input.files, practices);
 }

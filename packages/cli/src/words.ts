@@ -36,6 +36,10 @@ Options of need, instead of a file
   --cover whole-ground | canopy-ground | stated-cover (with --cover-fraction N) | density
           | relative-density | keller-karmeli | freeman-garzoli | decroix
   --efficiency N --leaching N --given-l-per-day N
+  --weather FILE --latitude-deg=N --elevation-m N [--wind-height-m N] [--et0-method M]
+              with --kc N or --crop PRESET: need by month from a daily weather or station file, in place of
+              --et0-mm-per-day; --longest-gap-days N fills gaps of temperature by a line
+  --scenario FILE  the given water run through that file's season: where it goes
 
 Files are JSON; weather files that they name are read from the same folder.
 Exit code 0: done; 1: faults in the input, one line each; 2: internal error.
@@ -182,6 +186,10 @@ export const needWords = {
   practiceColumns: ["", "given L", "net need L", "ratio", "surplus L", "no roots L", "beyond L"],
   practiceNote:
     "Per tree and day. No roots: falls where the tree has none. Beyond: reaches roots beyond their need; it drains, evaporates or stays. Both only where the rooted share is given. A comparison, not a verdict.",
+  account: "Where it goes",
+  accountColumns: ["", "given L", "wanted L", "ratio", "tree", "air", "below", "run-off", "stored"],
+  accountNote:
+    "The practice run through the season of the scenario file: means per tree and day, litres. Tree: transpired. Air: evaporated. Below: below the roots. Each is the flux with the water given less that of the same season without it, so the five add up to what was given. Wanted is the season's mean demand, not that of the span above.",
   cautions:
     "This is what the weather and the canopy ask for, not a schedule: coefficients come from other places, the four areas (spacing, canopy, wetted, rooted) differ, and rain, salt and the soil's air are for the season's account. Check with a spade and a tensiometer.",
 } as const;

@@ -16,6 +16,7 @@ export {
 export { needJsonSchema, type ParsedNeed, parseNeed } from "./parse-need.js";
 export { parseWeatherRecord } from "./parse-record.js";
 export type { WeatherRead } from "./parse-weather.js";
+export { type PracticeAccount, type PracticeAccounts, practiceAccounts } from "./practice-account.js";
 export { rainHeld } from "./rain-held.js";
 export { simulate } from "./run.js";
 export type * from "./scenario.js";

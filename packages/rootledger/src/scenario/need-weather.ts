@@ -33,11 +33,16 @@ export function periodsFromWeather(
   const found = given === 1 ? [] : [fault("exactly-one-of", "weather", file, options)];
   const text = Object.hasOwn(files, file.file) ? files[file.file] : undefined;
   if (text === undefined) return refused([...found, fault("file-not-given", "weather.file", file.file)]);
-  const parsed = parseDailyWeather(text);
+  const { longestGapDays: longestDays } = file;
+  // No need is reckoned from the rain of the file, so a day without it is no gap.
+  const temperature = longestDays === undefined ? {} : { temperature: { kind: "interpolate", longestDays } as const };
+  const parsed = parseDailyWeather(text, { ...temperature, rain: "dry" });
   if (!parsed.ok) return refused([...found, ...parsed.faults.map((one) => inFile(one, file.file))]);
   const record = parsed.weather;
   found.push(...coefficientFaults(file, record));
-  const windHeightM = pick(used, "weather.windHeightM", file.windHeightM, defaults.windHeightM);
+  const windHeightM = record.windMPerS.some((wind) => wind >= 0)
+    ? pick(used, "weather.windHeightM", file.windHeightM, defaults.windHeightM)
+    : (file.windHeightM ?? defaults.windHeightM.value);
   const method = pick(used, "weather.et0Method", file.et0Method, defaults.et0Method);
   const site = { latitudeDeg: file.latitudeDeg, elevationM: file.elevationM, windHeightM };
   found.push(...gathered(et0Faults(record, site, method)).map((one) => ofSite(one, file.file)));

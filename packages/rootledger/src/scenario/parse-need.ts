@@ -16,6 +16,8 @@ export type ParsedNeed =
       readonly name: string;
       readonly question: NeedQuestion;
       readonly practice: readonly Practice[];
+      /** Scenario file in whose season the practices are to be run; see `practiceAccounts`. */
+      readonly scenario?: string;
       /** What was seen in the weather file and left as it is; empty without one. */
       readonly notes: readonly string[];
       readonly defaultsUsed: readonly DefaultUsed[];
@@ -54,7 +56,16 @@ export function parseNeed(input: unknown, files: Readonly<Record<string, string>
     leachingFraction: pick(used, "leachingFraction", file.leachingFraction, needDefaults.leachingFraction),
   };
   const practice = (file.practice ?? []).map(practiceOf);
-  return { ok: true, name: file.name, question, practice, notes: read.notes, defaultsUsed: used };
+  const { name, scenario } = file;
+  if (scenario !== undefined && practice.length === 0) {
+    const terms = { expected: "a list, for the scenario to run" };
+    return { ok: false, faults: [fault("missing", "practice", undefined, terms)] };
+  }
+  return {
+    ok: true,
+    ...{ name, question, practice, notes: read.notes, defaultsUsed: used },
+    ...(scenario === undefined ? {} : { scenario }),
+  };
 }
 
 /** JSON Schema (draft 2020-12) of the need file. @example needJsonSchema().required */

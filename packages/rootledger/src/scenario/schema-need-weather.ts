@@ -2,7 +2,7 @@ import { z } from "zod";
 import { defaults } from "./defaults.js";
 import type { SiteWeather } from "./scenario.js";
 import { type CropFile, cropSchema } from "./schema-crop.js";
-import { between, isoDate, named, orDefault } from "./schema-fields.js";
+import { between, isoDate, named, orDefault, whole } from "./schema-fields.js";
 
 /** A daily weather file with what a need by month asks beside it. */
 export interface NeedWeatherFile {
@@ -11,6 +11,7 @@ export interface NeedWeatherFile {
   elevationM: number;
   windHeightM?: number | undefined;
   et0Method?: SiteWeather["et0Method"] | undefined;
+  longestGapDays?: number | undefined;
   coefficient?: number | undefined;
   kc?: { date: string; kc: number }[] | undefined;
   crop?: CropFile | undefined;
@@ -28,6 +29,11 @@ export const needWeatherSchema: z.ZodType<NeedWeatherFile> = z
       z.enum(["penman-monteith", "hargreaves-samani", "given"]).describe("How ET0 is found; given: the file has it."),
       defaults.et0Method,
     ),
+    longestGapDays: whole(
+      1,
+      31,
+      "Missing temperatures are taken on a line across gaps up to this long. Default: none are.",
+    ).optional(),
     coefficient: kc().optional().describe("One coefficient for all days."),
     kc: z
       .array(z.strictObject({ date: isoDate("Day."), kc: kc() }))

@@ -40,6 +40,7 @@ export interface NeedFile {
   efficiencyFraction?: number | undefined;
   leachingFraction?: number | undefined;
   practice?: PracticeFile[] | undefined;
+  scenario?: string | undefined;
 }
 
 const referenceSchema: z.ZodType<NeedReferenceFile> = z.discriminatedUnion("kind", [
@@ -92,4 +93,7 @@ export const needSchema: z.ZodType<NeedFile> = z.strictObject({
     needDefaults.leachingFraction,
   ),
   practice: z.array(practiceSchema).max(100).optional().describe("What is given now, or by age; compared, never used."),
+  scenario: named(
+    "A scenario file, relative to this file, in whose season each practice is run to see where its water goes.",
+  ).optional(),
 });
