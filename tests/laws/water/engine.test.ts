@@ -109,8 +109,11 @@ describe("laws of the bucket engine", () => {
   it("raises nothing to a power in the hot loop", () => {
     const files = [
       "bucket",
-      "bucket-fluxes",
-      "bucket-limits",
+      "bucket-flows",
+      "bucket-hold",
+      "bucket-solve",
+      "bucket-surface",
+      "bucket-values",
       "boundary",
       "bottom",
       "cascade",

@@ -23,12 +23,7 @@ export const roots: Evaluators = {
     const grid = stripGrid({ layerEdgesCm, laneEdgesCm: [0, 10], rowLengthCm: 10, sides: 1 });
     const ground = fillGround(grid, [tabulateSoil(defaultSoilCurve("loam"))], new Uint8Array(grid.cells));
     const shape = { wetZeroHeadCm: wetZero, wetFullHeadCm: wetFull, dryFullHeadCm: dryFull, dryZeroHeadCm: dryZero };
-    trapezoid(shape)(stress, ground, ground.thetaSaturated, {
-      headCm,
-      conductivityCmPerH: headCm,
-      conductivitySlopeCmPerH: headCm,
-      matricFluxCm2PerH: headCm,
-    });
+    trapezoid(shape)(stress, ground, ground.thetaSaturated, { headCm });
     return { alpha: stress.thirst.map((factor, c) => factor * (stress.air[c] ?? Number.NaN)) };
   },
   "feddes-demand-limb": (given) => ({

@@ -1,13 +1,16 @@
 import { type BottomEdge, bottomLaw } from "./bottom.js";
 import { headTables } from "./boundary.js";
-import { faceFlows, flowsAndStep } from "./bucket-fluxes.js";
-import { fillFromBelow, fillTop, limitedFlows, limitFlows } from "./bucket-limits.js";
-import { type EmitterLines, offerWater, spread, surfaceWork } from "./cascade.js";
+import { faceFlows, flowsInto } from "./bucket-flows.js";
+import { holdBack, mostLeavingShare, writeFlows } from "./bucket-hold.js";
+import { solution, solveStep } from "./bucket-solve.js";
+import { followPond, offerSurface, pondWork, settleSurface } from "./bucket-surface.js";
+import { bucketValues, riseTable, valuesInto } from "./bucket-values.js";
+import type { EmitterLines } from "./cascade.js";
 import type { FaceSums, Forcing, WaterEngine, WaterFluxes, WaterState } from "./engine.js";
 import { type EvaporationProcess, soilLimitedEvaporation } from "./evaporation.js";
 import { facesOf } from "./faces.js";
-import { cellValues, type Ground, lookUpInto } from "./ground.js";
-import { moveOverfill, moveThroughCracks } from "./overfill.js";
+import type { Ground } from "./ground.js";
+import { moveThroughCracks, raiseOverfill } from "./overfill.js";
 import type { Stress, StressProcess } from "./stress.js";
 import { type RootZone, type UptakeProcess, uptakeInto } from "./uptake.js";
 
@@ -29,17 +32,20 @@ export interface WaterSetup {
   readonly bottom?: BottomEdge;
   /** Cracks: this share of what enters a lane from the surface goes straight to the layer that holds `toDepthCm`. Default none. */
   readonly bypass?: { readonly fraction: number; readonly toDepthCm: number };
-  /** Largest change of theta in one sub-step, m3/m3; default 0.01. Smaller is slower and closer to the exact answer. */
+  /** Largest change of theta in one sub-step, m3/m3; default 0.02. Smaller is slower and closer to the exact answer. */
   readonly thetaChangePerStep?: number;
 }
 
 const longestStepH = 1;
 const shortestStepH = 1 / 2000;
+/** How often a step in which a cell would give more than it holds is halved before its flows are held back. */
+const mostHalvings = 6;
 
 /**
- * The fast engine: layered buckets with gravity and matric flow between neighbours, explicit adaptive sub-steps, limits
- * that move what does not fit and never clip. One sub-step: stress and uptake, evaporation, surface intake and face flows
- * from the same state, step length, limits, update, sums.
+ * The fast engine: layered buckets with gravity and matric flow between neighbours, adaptive sub-steps that are linear in
+ * theta and solved down and out in turn. One sub-step: surface intake and face flows from the state at its start, step
+ * length, solution, what does not fit moves up or along the surface, then stress, uptake and evaporation from the middle of
+ * the step, sums. Nothing is clipped.
  *
  * @example bucketEngine(setup).advance(state, forcing, 1, fluxes)
  */
@@ -47,119 +53,142 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
   const { ground, lines, roots, innerEdge, stress } = setup;
   const takeUp = setup.uptake ?? uptakeInto;
   const evaporate = setup.evaporation ?? (setup.evaporationOn ?? soilLimitedEvaporation)(ground);
-  const thetaChange = setup.thetaChangePerStep ?? 0.01;
-  const { layers, lanes, cells, laneAreaCm2, thicknessCm } = ground.grid;
-  const faces = facesOf(ground.grid);
+  const thetaChange = setup.thetaChangePerStep ?? 0.02;
+  const { layers, lanes, cells, volumeCm3 } = ground.grid;
+  const { thetaResidual, thetaSaturated } = ground;
+  const table = riseTable(ground);
+  const faces = facesOf(ground);
+  const { perVolume } = faces;
   const byHead = headTables(ground);
   const bottom = bottomLaw(setup.bottom ?? { kind: "free-drainage" }, ground);
   const { bypass } = setup;
   const crackLayer = bypass ? ground.grid.layerEdgesCm.findIndex((edge) => edge > bypass.toDepthCm) - 1 : -1;
-  const values = cellValues(cells);
+  const values = bucketValues(cells);
   const flows = faceFlows(cells);
-  const limited = limitedFlows(cells);
-  const surface = surfaceWork(lanes);
-  /** Length of the step; in an array so that passing it on allocates nothing. */
+  const solved = solution(layers, lanes);
+  const pond = pondWork(ground);
+  const { surface } = pond;
+  /** Length of the step and fastest change; in arrays so that passing them on allocates nothing. */
   const stepH = new Float64Array(1);
-  const room = new Float64Array(lanes);
-  const sink = new Float64Array(cells);
-  const kept = new Float64Array(cells);
+  const pacePerH = new Float64Array(1);
+  /** Water taken by roots, and by roots and evaporation together, cm3/h. */
   const rootSink = new Float64Array(cells);
+  const sink = new Float64Array(cells);
   const evaporation = new Float64Array(lanes);
+  const middle = { theta: new Float64Array(cells), headCm: new Float64Array(cells) };
   const factors: Stress = {
     thirst: new Float64Array(cells),
     air: new Float64Array(cells),
     state: new Uint8Array(cells),
   };
-  const potentialSaturated = new Float64Array(lanes);
-  for (let j = 0; j < lanes; j++) {
-    const table = ground.tables[ground.material[j]];
-    potentialSaturated[j] = table.matricFluxCm2PerH[table.intervals];
-  }
 
   function advance(state: WaterState, forcing: Forcing, untilH: number, fluxes: WaterFluxes): void {
     const theta = state.theta;
     // Times as plain doubles: mixed with the boxed argument, each new time would be a new object.
     const endH = untilH * 1;
     let nowH = state.timeH * 1;
+    valuesInto(values, table, ground, theta);
+    stress(factors, ground, theta, values);
+    sinksAt(theta, forcing);
     while (endH - nowH > 1e-9) {
-      lookUpInto(values, ground, theta);
-      stress(factors, ground, theta, values);
-      takeUp(rootSink, roots, factors, forcing);
-      evaporate(evaporation, theta, forcing.evaporationCm3PerH);
-      for (let c = 0; c < cells; c++) sink[c] = rootSink[c];
-      for (let j = 0; j < lanes; j++) sink[j] += evaporation[j];
-      offerSurface(forcing);
-      flowsAndStep(flows, ground, faces, values, byHead, bottom, surface.intake, sink, thetaChange, stepH);
-      const allowedH = stepH[0];
+      const wet = offerSurface(pond, ground, values, lines, innerEdge, forcing);
+      flowsInto(flows, ground, faces, values, byHead, bottom, theta, surface.intake, sink, pacePerH);
+      const allowedH = thetaChange / pacePerH[0];
       let dtH = allowedH > longestStepH ? longestStepH : allowedH > shortestStepH ? allowedH : shortestStepH;
       const leftH = endH - nowH;
       if (dtH >= leftH * (1 - 1e-9)) dtH = leftH;
-
       stepH[0] = dtH;
-
-      const held = limitFlows(limited, flows, ground, faces, theta, sink, kept, stepH);
-      fillFromBelow(limited, ground, faces, theta, sink, room, stepH);
-      if (exceedsRoom()) spreadAgain(forcing);
-      fillTop(limited, ground, faces, theta, sink, surface.intake, stepH);
-      if (bypass && crackLayer > 0) {
-        moveThroughCracks(
-          theta,
-          ground,
-          surface.intake,
-          bypass.fraction,
-          crackLayer,
-          stepH,
-          fluxes.downwardCm3,
-          fluxes.faces,
-        );
+      const held = solveWithin(theta, wet);
+      dtH = stepH[0];
+      const over = move(theta);
+      if (over) raiseOverfill(theta, ground, fluxes);
+      if (wet || over) {
+        settleSurface(pond, ground, lines, innerEdge, forcing, theta, perVolume, stepH, fluxes.faces);
+        if (bypass && crackLayer > 0) throughCracks(theta, bypass.fraction, fluxes);
       }
-      moveOverfill(theta, ground, fluxes.downwardCm3, surface.runoff, stepH, fluxes.faces);
+      stress(factors, ground, middle.theta, middle);
+      sinksAt(middle.theta, forcing);
+      take(theta, fluxes);
       addUp(fluxes, forcing, held);
       nowH = dtH === leftH ? endH : nowH + dtH;
+      if (endH - nowH > 1e-9) valuesInto(values, table, ground, theta);
     }
     state.timeH = nowH;
   }
 
-  /** Lets each lane take what its top cell draws at a surface head of zero. */
-  function offerSurface(forcing: Forcing): void {
-    const { capacity, intake } = surface;
-    const perHalf = 2 / thicknessCm[0];
-    for (let j = 0; j < lanes; j++) {
-      const drawn = (potentialSaturated[j] - values.matricFluxCm2PerH[j]) * perHalf;
-      capacity[j] = laneAreaCm2[j] * (ground.kSatCmPerH[j] + drawn);
-      intake[j] = 0;
+  function sinksAt(theta: Float64Array, forcing: Forcing): void {
+    takeUp(rootSink, roots, factors, forcing);
+    evaporate(evaporation, theta, forcing.evaporationCm3PerH);
+    for (let c = 0; c < cells; c++) sink[c] = rootSink[c];
+    for (let j = 0; j < lanes; j++) sink[j] += evaporation[j];
+  }
+
+  /** Solves the step; halves it, and at last holds flows back, if a cell would give more than it holds. Returns whether it had to hold back. */
+  function solveWithin(theta: Float64Array, wet: boolean): boolean {
+    for (let halvings = 0; ; halvings++) {
+      if (wet) followPond(pond, perVolume, stepH);
+      solveStep(solved, flows, ground, faces, pond, stepH);
+      if (staysAboveResidual(theta)) return false;
+      if (halvings === mostHalvings) {
+        holdBack(solved, flows, ground, theta, pond.given, stepH);
+        for (let c = 0; c < cells; c++) solved.change[c] -= sink[c] * stepH[0] * perVolume[c];
+        return true;
+      }
+      stepH[0] *= 0.5;
     }
-    offerWater(surface, lines, forcing);
-    spread(surface, innerEdge);
   }
 
-  function exceedsRoom(): boolean {
-    for (let j = 0; j < lanes; j++) if (surface.intake[j] > room[j]) return true;
-    return false;
-  }
-
-  /** Spreads the water anew once it is known what room the top cells have left in this step. */
-  function spreadAgain(forcing: Forcing): void {
-    for (let j = 0; j < lanes; j++) {
-      if (surface.capacity[j] > room[j]) surface.capacity[j] = room[j];
-      surface.intake[j] = 0;
-    }
-    offerWater(surface, lines, forcing);
-    spread(surface, innerEdge);
-  }
-
-  function addUp(fluxes: WaterFluxes, forcing: Forcing, held: boolean): void {
+  function staysAboveResidual(theta: Float64Array): boolean {
+    const { change } = solved;
     const dtH = stepH[0];
-    const { downwardCm3, uptakeCm3, airlessH, thirstyH, airlessSeverityH, thirstySeverityH, pondedH } = fluxes;
-    const { state: cellState, air, thirst } = factors;
-    const { down } = limited;
-    const { intake, capacity } = surface;
-    const { rainCm3PerH } = forcing;
-    let transpired = 0;
     for (let c = 0; c < cells; c++) {
-      const taken = held ? rootSink[c] * kept[c] * dtH : rootSink[c] * dtH;
-      uptakeCm3[c] += taken;
-      transpired += taken;
+      if (change[c] + sink[c] * dtH * perVolume[c] < -mostLeavingShare * (theta[c] - thetaResidual[c])) return false;
+    }
+    return true;
+  }
+
+  /** Adds what the flows changed, without the sinks that they were solved with, and writes the middle of the step. */
+  function move(theta: Float64Array): boolean {
+    const dtH = stepH[0];
+    const { change } = solved;
+    const { headCm, headSlopeCm } = values;
+    let over = false;
+    for (let c = 0; c < cells; c++) {
+      const half = 0.5 * change[c];
+      const head = headCm[c] + half * headSlopeCm[c];
+      middle.theta[c] = theta[c] + half;
+      middle.headCm[c] = head < 0 ? head : 0;
+      theta[c] += change[c] + sink[c] * dtH * perVolume[c];
+      if (theta[c] > thetaSaturated[c]) over = true;
+    }
+    return over;
+  }
+
+  function throughCracks(theta: Float64Array, fraction: number, { downwardCm3, faces: sums }: WaterFluxes): void {
+    moveThroughCracks(theta, ground, surface.intake, fraction, crackLayer, stepH, downwardCm3, sums);
+  }
+
+  /** Takes what roots and evaporation draw, as far as it is there, and counts the hours of each class. */
+  function take(theta: Float64Array, fluxes: WaterFluxes): void {
+    const { uptakeCm3, airlessH, thirstyH, airlessSeverityH, thirstySeverityH, faces: sums } = fluxes;
+    const { state: cellState, air, thirst } = factors;
+    const dtH = stepH[0];
+    let transpired = 0;
+    let evaporated = 0;
+    for (let c = 0; c < cells; c++) {
+      const asked = sink[c] * dtH;
+      if (asked > 0) {
+        const most = mostLeavingShare * (theta[c] - thetaResidual[c]) * volumeCm3[c];
+        const keep = asked > most ? most / asked : 1;
+        theta[c] -= asked * keep * perVolume[c];
+        const taken = rootSink[c] * dtH * keep;
+        uptakeCm3[c] += taken;
+        transpired += taken;
+        if (c < lanes) {
+          evaporated += evaporation[c] * dtH * keep;
+          if (sums !== undefined) sums.evaporationCm3[c] += evaporation[c] * dtH * keep;
+        }
+      }
       const what = cellState[c];
       if (what === 2) {
         airlessH[c] += dtH;
@@ -169,39 +198,36 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
         thirstySeverityH[c] += dtH * (1 - thirst[c]);
       }
     }
-    let through = 0;
-    for (let i = 0; i < layers; i++) {
-      through = 0;
-      for (let j = 0; j < lanes; j++) through += down[i * lanes + j];
-      downwardCm3[i] += through * dtH;
-    }
-    let evaporated = 0;
+    fluxes.transpirationCm3 += transpired;
+    fluxes.evaporationCm3 += evaporated;
+  }
+
+  function addUp(fluxes: WaterFluxes, forcing: Forcing, held: boolean): void {
+    const { intake, capacity } = surface;
+    const { downCm3PerH } = solved;
+    const dtH = stepH[0];
     let rain = 0;
     for (let j = 0; j < lanes; j++) {
-      rain += rainCm3PerH[j];
-      evaporated += held ? evaporation[j] * kept[j] : evaporation[j];
-      if (intake[j] > 0 && intake[j] >= capacity[j]) pondedH[j] += dtH;
+      rain += forcing.rainCm3PerH[j];
+      if (intake[j] > 0 && intake[j] >= capacity[j]) fluxes.pondedH[j] += dtH;
     }
-    fluxes.transpirationCm3 += transpired;
-    fluxes.evaporationCm3 += evaporated * dtH;
+    for (let i = 0; i < layers; i++) fluxes.downwardCm3[i] += downCm3PerH[i] * dtH;
+    fluxes.bottomCm3 += downCm3PerH[layers - 1] * dtH;
     fluxes.emitterCm3 += forcing.emitterCm3PerH * dtH;
     fluxes.rainCm3 += rain * dtH;
     fluxes.runoffCm3 += surface.runoff[0] * dtH;
-    fluxes.bottomCm3 += through * dtH;
     fluxes.subSteps += 1;
     if (fluxes.faces !== undefined) addFaces(fluxes.faces, held);
   }
 
   function addFaces(sums: FaceSums, held: boolean): void {
+    if (!held) writeFlows(solved, flows, ground);
     const dtH = stepH[0];
     for (let c = 0; c < cells; c++) {
-      sums.downCm3[c] += limited.down[c] * dtH;
-      sums.sideCm3[c] += limited.side[c] * dtH;
+      sums.downCm3[c] += solved.ratio[c] * dtH;
+      sums.sideCm3[c] += solved.rest[c] * dtH;
     }
-    for (let j = 0; j < lanes; j++) {
-      sums.intakeCm3[j] += surface.intake[j] * dtH;
-      sums.evaporationCm3[j] += (held ? evaporation[j] * kept[j] : evaporation[j]) * dtH;
-    }
+    for (let j = 0; j < lanes; j++) sums.intakeCm3[j] += surface.intake[j] * dtH;
   }
 
   return { name: "bucket", advance };

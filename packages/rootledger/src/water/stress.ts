@@ -10,8 +10,13 @@ export interface Stress {
   readonly state: Uint8Array;
 }
 
-/** A process slot: reads theta and the cell values, writes the two factors and the class of every cell. */
-export type StressProcess = (out: Stress, ground: Ground, theta: Float64Array, values: CellValues) => void;
+/** A process slot: reads theta and head, writes the two factors and the class of every cell. */
+export type StressProcess = (
+  out: Stress,
+  ground: Ground,
+  theta: Float64Array,
+  values: Pick<CellValues, "headCm">,
+) => void;
 
 /** The two limits of the tree, in the model's units. A run may change them from day to day. */
 export interface TreeLimits {

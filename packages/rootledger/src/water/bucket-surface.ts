@@ -1,0 +1,122 @@
+import { followShare } from "./bucket-flows.js";
+import type { BucketValues } from "./bucket-values.js";
+import { type EmitterLines, offerWater, type SurfaceWork, spread, surfaceWork } from "./cascade.js";
+import type { FaceSums, Forcing } from "./engine.js";
+import type { Ground } from "./ground.js";
+
+/** So that filling a cell cannot end a last digit above saturation. */
+const nearlyAll = 1 - 1e-12;
+
+/** Room for water on the surface, by lane; rates in cm3/h. */
+export interface PondWork {
+  readonly surface: SurfaceWork;
+  /** How much less a lane draws when its top cell's theta rises by one. */
+  readonly slope: Float64Array;
+  /** The same, as far as the step follows it: 0 where no pond stands. */
+  readonly follow: Float64Array;
+  /** What the solution of the step took from the surface. */
+  readonly given: Float64Array;
+  /** Matric flux potential of the top soil at saturation, cm2/h. */
+  readonly saturatedCm2PerH: Float64Array;
+}
+
+/** @example pondWork(ground).given.length // ground.grid.lanes */
+export function pondWork({ grid, tables, material }: Ground): PondWork {
+  const { lanes } = grid;
+  return {
+    surface: surfaceWork(lanes),
+    slope: new Float64Array(lanes),
+    follow: new Float64Array(lanes),
+    given: new Float64Array(lanes),
+    saturatedCm2PerH: Float64Array.from({ length: lanes }, (_, j) => {
+      const table = tables[material[j]];
+      return table.matricFluxCm2PerH[table.intervals];
+    }),
+  };
+}
+
+/** Lets each lane take what its top cell draws at a surface head of zero. Returns whether any water was there to take. */
+export function offerSurface(
+  pond: PondWork,
+  ground: Ground,
+  values: BucketValues,
+  lines: EmitterLines,
+  innerEdge: "mirror" | "open",
+  forcing: Forcing,
+): boolean {
+  const { surface, slope, saturatedCm2PerH } = pond;
+  const { capacity, intake } = surface;
+  const { lanes, laneAreaCm2, thicknessCm } = ground.grid;
+  const perHalf = 2 / thicknessCm[0];
+  let wet = forcing.emitterCm3PerH > 0;
+  for (let j = 0; j < lanes; j++) {
+    if (forcing.rainCm3PerH[j] > 0) wet = true;
+    intake[j] = 0;
+    pond.follow[j] = 0;
+  }
+  surface.runoff[0] = 0;
+  if (!wet) return false;
+  for (let j = 0; j < lanes; j++) {
+    const drawn = (saturatedCm2PerH[j] - values.matricFluxCm2PerH[j]) * perHalf;
+    capacity[j] = laneAreaCm2[j] * (ground.kSatCmPerH[j] + drawn);
+    slope[j] = laneAreaCm2[j] * values.matricFluxSlopeCm2PerH[j] * perHalf;
+  }
+  offerWater(surface, lines, forcing);
+  spread(surface, innerEdge);
+  return true;
+}
+
+/** Fixes for a step of `step[0]` hours how far the intake under the pond follows the top cells. */
+export function followPond(pond: PondWork, perVolume: Float64Array, step: Float64Array): void {
+  const { follow, slope } = pond;
+  const { capacity, intake } = pond.surface;
+  for (let j = 0; j < follow.length; j++) {
+    const ponded = intake[j] > 0 && intake[j] >= capacity[j];
+    follow[j] = ponded ? slope[j] * followShare(step[0] * slope[j] * perVolume[j]) : 0;
+  }
+}
+
+/**
+ * Once the step is solved: lanes under the pond take what the solution gave them, none takes more than it has room for, and
+ * the water is spread anew with these limits, together with what top cells hold above saturation. Adds what the lanes take
+ * beyond `given` to theta. Nothing is lost: what no lane takes is run-off.
+ */
+export function settleSurface(
+  pond: PondWork,
+  ground: Ground,
+  lines: EmitterLines,
+  innerEdge: "mirror" | "open",
+  forcing: Forcing,
+  theta: Float64Array,
+  perVolume: Float64Array,
+  step: Float64Array,
+  faces: FaceSums | undefined,
+): void {
+  const { surface, follow, given } = pond;
+  const { capacity, intake, outward, inward } = surface;
+  const { thetaSaturated } = ground;
+  const { lanes, volumeCm3 } = ground.grid;
+  const dtH = step[0];
+  let settled = true;
+  for (let j = 0; j < lanes; j++) if (follow[j] > 0 || theta[j] > thetaSaturated[j]) settled = false;
+  if (settled) return;
+  offerWater(surface, lines, forcing);
+  for (let j = 0; j < lanes; j++) {
+    theta[j] -= given[j] * dtH * perVolume[j];
+    const room = ((thetaSaturated[j] - theta[j]) * volumeCm3[j]) / dtH;
+    if (room < 0) {
+      if (faces !== undefined) faces.intakeCm3[j] += room * dtH;
+      outward[j] -= 0.5 * room;
+      inward[j] -= 0.5 * room;
+      theta[j] = thetaSaturated[j];
+      capacity[j] = 0;
+    } else {
+      if (follow[j] > 0) capacity[j] = given[j];
+      if (capacity[j] > room * nearlyAll) capacity[j] = room * nearlyAll;
+      if (capacity[j] < 0) capacity[j] = 0;
+    }
+    intake[j] = 0;
+  }
+  spread(surface, innerEdge);
+  for (let j = 0; j < lanes; j++) theta[j] += intake[j] * dtH * perVolume[j];
+}
