@@ -64,8 +64,7 @@ function run(texture: "sand" | "clay loam" | "clay", half: readonly number[], wh
 }
 
 // The two sides of one run see the same sub-steps, so they agree to rounding. The half strip and the whole one add up in
-// another order: in very wet soil the limits of the explicit steps let rounding grow (a start changed by 1e-13 moved theta
-// by up to 2e-4 here), so between two runs the bound is 1e-3, a third of what the engine itself may be off.
+// another order; rounding stays rounding (tests/laws/water/rounding.test.ts), so they agree as well.
 describe("mirror images", () => {
   const half = laneEdges([40], 150, 8);
   for (const texture of ["sand", "clay loam", "clay"] as const) {
@@ -79,12 +78,12 @@ describe("mirror images", () => {
           expect(Math.abs(both.theta[i * n + j] - mirrored)).toBeLessThan(1e-9);
         }
         for (let j = 0; j < one.grid.lanes; j++) {
-          expect(Math.abs(one.theta[i * one.grid.lanes + j] - both.theta[i * n + n / 2 + j])).toBeLessThan(1e-3);
+          expect(Math.abs(one.theta[i * one.grid.lanes + j] - both.theta[i * n + n / 2 + j])).toBeLessThan(1e-9);
         }
       }
       const applied = one.fluxes.emitterCm3 + one.fluxes.rainCm3;
-      expect(Math.abs(one.fluxes.bottomCm3 - both.fluxes.bottomCm3) / applied).toBeLessThan(1e-3);
-      expect(Math.abs(one.fluxes.runoffCm3 - both.fluxes.runoffCm3) / applied).toBeLessThan(1e-3);
+      expect(Math.abs(one.fluxes.bottomCm3 - both.fluxes.bottomCm3) / applied).toBeLessThan(1e-9);
+      expect(Math.abs(one.fluxes.runoffCm3 - both.fluxes.runoffCm3) / applied).toBeLessThan(1e-9);
     });
   }
 });

@@ -1,4 +1,3 @@
-import { followShare } from "./bucket-flows.js";
 import type { BucketValues } from "./bucket-values.js";
 import { type EmitterLines, offerWater, type SurfaceWork, spread, surfaceWork } from "./cascade.js";
 import type { FaceSums, Forcing } from "./engine.js";
@@ -10,9 +9,10 @@ const nearlyAll = 1 - 1e-12;
 /** Room for water on the surface, by lane; rates in cm3/h. */
 export interface PondWork {
   readonly surface: SurfaceWork;
-  /** How much less a lane draws when its top cell's theta rises by one. */
-  readonly slope: Float64Array;
-  /** The same, as far as the step follows it: 0 where no pond stands. */
+  /**
+   * How much less a lane draws when its top cell's theta rises by one; 0 where no pond stands. The step follows it in full: by
+   * half, the edge of the pond would swing from step to step and let rounding grow.
+   */
   readonly follow: Float64Array;
   /** What the solution of the step took from the surface. */
   readonly given: Float64Array;
@@ -25,7 +25,6 @@ export function pondWork({ grid, tables, material }: Ground): PondWork {
   const { lanes } = grid;
   return {
     surface: surfaceWork(lanes),
-    slope: new Float64Array(lanes),
     follow: new Float64Array(lanes),
     given: new Float64Array(lanes),
     saturatedCm2PerH: Float64Array.from({ length: lanes }, (_, j) => {
@@ -44,7 +43,7 @@ export function offerSurface(
   innerEdge: "mirror" | "open",
   forcing: Forcing,
 ): boolean {
-  const { surface, slope, saturatedCm2PerH } = pond;
+  const { surface, follow, saturatedCm2PerH } = pond;
   const { capacity, intake } = surface;
   const { lanes, laneAreaCm2, thicknessCm } = ground.grid;
   const perHalf = 2 / thicknessCm[0];
@@ -52,28 +51,21 @@ export function offerSurface(
   for (let j = 0; j < lanes; j++) {
     if (forcing.rainCm3PerH[j] > 0) wet = true;
     intake[j] = 0;
-    pond.follow[j] = 0;
+    follow[j] = 0;
   }
   surface.runoff[0] = 0;
   if (!wet) return false;
   for (let j = 0; j < lanes; j++) {
     const drawn = (saturatedCm2PerH[j] - values.matricFluxCm2PerH[j]) * perHalf;
     capacity[j] = laneAreaCm2[j] * (ground.kSatCmPerH[j] + drawn);
-    slope[j] = laneAreaCm2[j] * values.matricFluxSlopeCm2PerH[j] * perHalf;
   }
   offerWater(surface, lines, forcing);
   spread(surface, innerEdge);
-  return true;
-}
-
-/** Fixes for a step of `step[0]` hours how far the intake under the pond follows the top cells. */
-export function followPond(pond: PondWork, perVolume: Float64Array, step: Float64Array): void {
-  const { follow, slope } = pond;
-  const { capacity, intake } = pond.surface;
-  for (let j = 0; j < follow.length; j++) {
+  for (let j = 0; j < lanes; j++) {
     const ponded = intake[j] > 0 && intake[j] >= capacity[j];
-    follow[j] = ponded ? slope[j] * followShare(step[0] * slope[j] * perVolume[j]) : 0;
+    if (ponded) follow[j] = laneAreaCm2[j] * values.matricFluxSlopeCm2PerH[j] * perHalf;
   }
+  return true;
 }
 
 /**

@@ -3,7 +3,7 @@ import { headTables } from "./boundary.js";
 import { faceFlows, flowsInto } from "./bucket-flows.js";
 import { holdBack, mostLeavingShare, writeFlows } from "./bucket-hold.js";
 import { solution, solveStep } from "./bucket-solve.js";
-import { followPond, offerSurface, pondWork, settleSurface } from "./bucket-surface.js";
+import { offerSurface, pondWork, settleSurface } from "./bucket-surface.js";
 import { bucketValues, riseTable, valuesInto } from "./bucket-values.js";
 import type { EmitterLines } from "./cascade.js";
 import type { FaceSums, Forcing, WaterEngine, WaterFluxes, WaterState } from "./engine.js";
@@ -98,7 +98,7 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
       const leftH = endH - nowH;
       if (dtH >= leftH * (1 - 1e-9)) dtH = leftH;
       stepH[0] = dtH;
-      const held = solveWithin(theta, wet);
+      const held = solveWithin(theta);
       dtH = stepH[0];
       const over = move(theta);
       if (over) raiseOverfill(theta, ground, fluxes);
@@ -124,9 +124,8 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
   }
 
   /** Solves the step; halves it, and at last holds flows back, if a cell would give more than it holds. Returns whether it had to hold back. */
-  function solveWithin(theta: Float64Array, wet: boolean): boolean {
+  function solveWithin(theta: Float64Array): boolean {
     for (let halvings = 0; ; halvings++) {
-      if (wet) followPond(pond, perVolume, stepH);
       solveStep(solved, flows, ground, faces, pond, stepH);
       if (staysAboveResidual(theta)) return false;
       if (halvings === mostHalvings) {
