@@ -38,39 +38,63 @@ function tabulateByHead(table: SoilTable): HeadTable {
   return { potentialCm2PerH, conductivityCmPerH };
 }
 
-function at(column: Float64Array, headCm: number): number {
-  if (headCm >= -1e-4) return column[0];
+/** Place of a head in the tables, in points and parts of one. */
+function pointOf(headCm: number): number {
+  if (headCm >= -1e-4) return 0;
   const point = (Math.log(-headCm) - logWettest) * pointsPerLog;
-  if (point >= points - 1) return column[points - 1];
-  const i = point | 0;
-  return column[i] + (point - i) * (column[i + 1] - column[i]);
+  return point < points - 1 ? point : points - 1;
 }
 
-/** Mean conductivity of one soil between two heads: the difference of potentials over the difference of heads. */
-function meanConductivity(table: HeadTable, headA: number, headB: number): number {
-  const apart = headA - headB;
-  if (apart < 1e-3 && apart > -1e-3) return at(table.conductivityCmPerH, 0.5 * (headA + headB));
-  return (at(table.potentialCm2PerH, headA) - at(table.potentialCm2PerH, headB)) / apart;
+function at(column: Float64Array, point: number): number {
+  const i = point < points - 1 ? point | 0 : points - 2;
+  return column[i] + (point - i) * (column[i + 1] - column[i]);
 }
 
 /**
  * Mean conductivity across a face between two soils, cm/h: each half weighted by its resistance, each soil's mean taken
- * between the same two heads. Gives the capillary barrier of fine soil over coarse without a rule for it.
+ * between the same two heads as the difference of potentials over the difference of heads. Gives the capillary barrier of
+ * fine soil over coarse without a rule for it. Beside it, exactly, how much mean times head difference changes with the head
+ * of either cell.
  *
- * @example faceConductivity(upper, lower, 5, 5, -40, -90)
+ * @param out receives the mean, and the change with the upper and with the lower head, all cm/h
+ * @example faceConductivity(out, upper, lower, 5, 5, -40, -90)
  */
 export function faceConductivity(
+  out: Float64Array,
   upper: HeadTable,
   lower: HeadTable,
   upperHalfCm: number,
   lowerHalfCm: number,
   headUpperCm: number,
   headLowerCm: number,
-): number {
-  const kUpper = meanConductivity(upper, headUpperCm, headLowerCm);
-  const kLower = meanConductivity(lower, headUpperCm, headLowerCm);
-  if (!(kUpper > 0) || !(kLower > 0)) return 0;
-  return (upperHalfCm + lowerHalfCm) / (upperHalfCm / kUpper + lowerHalfCm / kLower);
+): void {
+  const apart = headUpperCm - headLowerCm;
+  const even = apart < 1e-3 && apart > -1e-3;
+  const pointUpper = pointOf(even ? 0.5 * (headUpperCm + headLowerCm) : headUpperCm);
+  const pointLower = even ? pointUpper : pointOf(headLowerCm);
+  const atUpperU = at(upper.conductivityCmPerH, pointUpper);
+  const atUpperL = at(lower.conductivityCmPerH, pointUpper);
+  const atLowerU = at(upper.conductivityCmPerH, pointLower);
+  const atLowerL = at(lower.conductivityCmPerH, pointLower);
+  const kUpper = even
+    ? atUpperU
+    : (at(upper.potentialCm2PerH, pointUpper) - at(upper.potentialCm2PerH, pointLower)) / apart;
+  const kLower = even
+    ? atUpperL
+    : (at(lower.potentialCm2PerH, pointUpper) - at(lower.potentialCm2PerH, pointLower)) / apart;
+  if (!(kUpper > 0) || !(kLower > 0)) {
+    out[0] = 0;
+    out[1] = 0;
+    out[2] = 0;
+    return;
+  }
+  const length = upperHalfCm + lowerHalfCm;
+  const mean = length / (upperHalfCm / kUpper + lowerHalfCm / kLower);
+  const partUpper = (mean * mean * upperHalfCm) / (length * kUpper * kUpper);
+  const partLower = (mean * mean * lowerHalfCm) / (length * kLower * kLower);
+  out[0] = mean;
+  out[1] = partUpper * atUpperU + partLower * atUpperL;
+  out[2] = partUpper * atLowerU + partLower * atLowerL;
 }
 
 /** One head table per material of the ground. @example headTables(ground)[0] */

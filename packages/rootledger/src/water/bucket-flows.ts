@@ -18,6 +18,8 @@ export interface FaceFlows {
   readonly sideThere: Float64Array;
   /** What comes into each cell less what leaves it, cm3/h. */
   readonly net: Float64Array;
+  /** What `faceConductivity` says of one face between two soils. */
+  readonly between: Float64Array;
 }
 
 /**
@@ -35,6 +37,7 @@ export const faceFlows = (cells: number): FaceFlows => ({
   sideHere: new Float64Array(cells),
   sideThere: new Float64Array(cells),
   net: new Float64Array(cells),
+  between: new Float64Array(3),
 });
 
 /**
@@ -117,17 +120,18 @@ function betweenSoilsDown(
 ): void {
   const { lanes, laneAreaCm2, thicknessCm } = ground.grid;
   const { headCm, headSlopeCm } = values;
+  const { between } = flows;
   const c = layer * lanes + lane;
   const below = c + lanes;
   const upper = byHead[ground.material[c]];
   const lower = byHead[ground.material[below]];
   const half = 0.5 * thicknessCm[layer];
   const halfBelow = 0.5 * thicknessCm[layer + 1];
-  const mean = faceConductivity(upper, lower, half, halfBelow, headCm[c], headCm[below]);
-  const g = mean * faces.conductanceDownCm[c];
-  flows.down[c] = mean * laneAreaCm2[lane] + g * (headCm[c] - headCm[below]);
-  flows.downHere[c] = g * headSlopeCm[c];
-  flows.downThere[c] = g * headSlopeCm[below];
+  faceConductivity(between, upper, lower, half, halfBelow, headCm[c], headCm[below]);
+  const g = faces.conductanceDownCm[c];
+  flows.down[c] = between[0] * (laneAreaCm2[lane] + g * (headCm[c] - headCm[below]));
+  flows.downHere[c] = g * between[1] * headSlopeCm[c];
+  flows.downThere[c] = g * between[2] * headSlopeCm[below];
 }
 
 function betweenSoilsSide(
@@ -139,19 +143,15 @@ function betweenSoilsSide(
   c: number,
 ): void {
   const { headCm, headSlopeCm } = values;
+  const { between } = flows;
   const next = c + 1;
-  const mean = faceConductivity(
-    byHead[ground.material[c]],
-    byHead[ground.material[next]],
-    1,
-    1,
-    headCm[c],
-    headCm[next],
-  );
-  const g = mean * faces.conductanceSideCm[c];
-  flows.side[c] = g * (headCm[c] - headCm[next]);
-  flows.sideHere[c] = g * headSlopeCm[c];
-  flows.sideThere[c] = g * headSlopeCm[next];
+  const inner = byHead[ground.material[c]];
+  const outer = byHead[ground.material[next]];
+  faceConductivity(between, inner, outer, 1, 1, headCm[c], headCm[next]);
+  const g = faces.conductanceSideCm[c];
+  flows.side[c] = g * between[0] * (headCm[c] - headCm[next]);
+  flows.sideHere[c] = g * between[1] * headSlopeCm[c];
+  flows.sideThere[c] = g * between[2] * headSlopeCm[next];
 }
 
 function throughBottom(flows: FaceFlows, ground: Ground, values: BucketValues, bottom: BottomLaw): void {
