@@ -77,10 +77,19 @@ export function flowsInto(
         if (twoSoilsDown[c] === 0) {
           const g = conductanceDownCm[c];
           const half = 0.5 * laneAreaCm2[j];
-          down[c] =
-            half * (conductivityCmPerH[c] + conductivityCmPerH[below]) + g * (potential - matricFluxCm2PerH[below]);
-          downHere[c] = half * conductivitySlopeCmPerH[c] + g * slope;
-          downThere[c] = g * matricFluxSlopeCm2PerH[below] - half * conductivitySlopeCmPerH[below];
+          const k = conductivityCmPerH[c];
+          const apart = potential - matricFluxCm2PerH[below];
+          const flow = half * (k + conductivityCmPerH[below]) + g * apart;
+          if (apart < 0 && flow > 2 * half * k) {
+            // Down into wetter soil no more can flow than the drier soil conducts at unit gradient.
+            down[c] = 2 * half * k;
+            downHere[c] = 2 * half * conductivitySlopeCmPerH[c];
+            downThere[c] = 0;
+          } else {
+            down[c] = flow;
+            downHere[c] = half * conductivitySlopeCmPerH[c] + g * slope;
+            downThere[c] = g * matricFluxSlopeCm2PerH[below] - half * conductivitySlopeCmPerH[below];
+          }
         } else {
           betweenSoilsDown(flows, ground, faces, values, byHead, i, j);
         }
