@@ -1,6 +1,6 @@
 import { type BottomLaw, bottomFlow } from "./bottom.js";
 import { faceConductivity, type HeadTable } from "./boundary.js";
-import type { BucketValues } from "./bucket-values.js";
+import type { BucketValues, RiseTable } from "./bucket-values.js";
 import type { Faces } from "./faces.js";
 import type { Ground } from "./ground.js";
 
@@ -16,7 +16,7 @@ export interface FaceFlows {
   readonly side: Float64Array;
   readonly sideHere: Float64Array;
   readonly sideThere: Float64Array;
-  /** What comes into each cell less what leaves it, cm3/h. */
+  /** What comes into each cell less what leaves it, cm3/h; of the first layer once the surface has given its water. */
   readonly net: Float64Array;
   /** What `faceConductivity` says of one face between two soils. */
   readonly between: Float64Array;
@@ -41,11 +41,11 @@ export const faceFlows = (cells: number): FaceFlows => ({
 });
 
 /**
- * Writes the flow through every face and the fastest change of theta that follows, 1/h, to `pace[0]`. Same soil on both sides:
- * gravity with the arithmetic mean conductivity, matric part as the difference of matric flux potential over the distance
- * (Kirchhoff). Two soils: mean conductivity times head gradient. Bottom: `bottomFlow`.
+ * Looks up every cell at `theta` and writes values, the flow through every face, and what that leaves in each cell before
+ * water from the surface. Same soil on both sides: gravity with the arithmetic mean conductivity, matric part as the
+ * difference of matric flux potential over the distance (Kirchhoff). Two soils: mean conductivity times head gradient.
+ * Bottom: `bottomFlow`. Writes to `pace[0]` the fastest change of theta that follows in all layers but the first, 1/h.
  *
- * @param intake what enters each lane from the surface, cm3/h
  * @param sink what roots and evaporation take from each cell, cm3/h
  */
 export function flowsInto(
@@ -53,70 +53,115 @@ export function flowsInto(
   ground: Ground,
   faces: Faces,
   values: BucketValues,
+  table: RiseTable,
   byHead: readonly HeadTable[],
   bottom: BottomLaw,
   theta: Float64Array,
-  intake: Float64Array,
   sink: Float64Array,
   pace: Float64Array,
 ): void {
   const { layers, lanes, laneAreaCm2 } = ground.grid;
-  const { thetaSaturated } = ground;
+  const { thetaResidual, thetaSaturated, pointsPerTheta, intervals } = ground;
   const { conductanceDownCm, conductanceSideCm, twoSoilsDown, twoSoilsSide, perVolume } = faces;
   const { conductivityCmPerH, conductivitySlopeCmPerH, matricFluxCm2PerH, matricFluxSlopeCm2PerH } = values;
+  const { headCm, headSlopeCm } = values;
+  const { lookup, start } = table;
   const { down, downHere, downThere, side, sideHere, sideThere, net } = flows;
-  throughBottom(flows, ground, values, bottom);
+  const oneSoil = byHead.length === 1;
   let fastest = 1e-12;
   for (let i = 0, c = 0; i < layers; i++) {
-    let fromInside = 0;
+    let gainInside = 0;
+    let potentialInside = 0;
+    let slopeInside = 0;
     for (let j = 0; j < lanes; j++, c++) {
-      const potential = matricFluxCm2PerH[c];
-      const slope = matricFluxSlopeCm2PerH[c];
-      if (i < layers - 1) {
-        const below = c + lanes;
-        if (twoSoilsDown[c] === 0) {
-          const g = conductanceDownCm[c];
-          const half = 0.5 * laneAreaCm2[j];
-          const k = conductivityCmPerH[c];
-          const apart = potential - matricFluxCm2PerH[below];
-          const flow = half * (k + conductivityCmPerH[below]) + g * apart;
-          if (apart < 0 && flow > 2 * half * k) {
+      const perTheta = pointsPerTheta[c];
+      const point = (theta[c] - thetaResidual[c]) * perTheta;
+      let p = point | 0;
+      if (p >= intervals) p = intervals - 1;
+      const part = point - p;
+      const at = start[c] + 6 * p;
+      const kRise = lookup[at + 1];
+      const headRise = lookup[at + 3];
+      const potentialRise = lookup[at + 5];
+      const k = lookup[at] + part * kRise;
+      const kSlope = perTheta * kRise;
+      const potential = lookup[at + 4] + part * potentialRise;
+      const slope = perTheta * potentialRise;
+      conductivityCmPerH[c] = k;
+      conductivitySlopeCmPerH[c] = kSlope;
+      matricFluxCm2PerH[c] = potential;
+      matricFluxSlopeCm2PerH[c] = slope;
+      headCm[c] = lookup[at + 2] + part * headRise;
+      headSlopeCm[c] = perTheta * headRise;
+      let gain = -sink[c];
+      if (i > 0) {
+        const u = c - lanes;
+        let fromAbove: number;
+        if (oneSoil || twoSoilsDown[u] === 0) {
+          const g = conductanceDownCm[u];
+          const area = laneAreaCm2[j];
+          const kAbove = conductivityCmPerH[u];
+          const apart = matricFluxCm2PerH[u] - potential;
+          fromAbove = 0.5 * area * (kAbove + k) + g * apart;
+          if (apart < 0 && fromAbove > area * kAbove) {
             // Down into wetter soil no more can flow than the drier soil conducts at unit gradient.
-            down[c] = 2 * half * k;
-            downHere[c] = 2 * half * conductivitySlopeCmPerH[c];
-            downThere[c] = 0;
+            fromAbove = area * kAbove;
+            downHere[u] = area * conductivitySlopeCmPerH[u];
+            downThere[u] = 0;
           } else {
-            down[c] = flow;
-            downHere[c] = half * conductivitySlopeCmPerH[c] + g * slope;
-            downThere[c] = g * matricFluxSlopeCm2PerH[below] - half * conductivitySlopeCmPerH[below];
+            downHere[u] = 0.5 * area * conductivitySlopeCmPerH[u] + g * matricFluxSlopeCm2PerH[u];
+            downThere[u] = g * slope - 0.5 * area * kSlope;
           }
+          down[u] = fromAbove;
         } else {
-          betweenSoilsDown(flows, ground, faces, values, byHead, i, j);
+          betweenSoilsDown(flows, ground, faces, values, byHead, i - 1, j);
+          fromAbove = down[u];
+        }
+        gain += fromAbove;
+        const left = net[u] - fromAbove;
+        net[u] = left;
+        if (i > 1) {
+          const change = paceOf(left * perVolume[u], thetaSaturated[u] - theta[u]);
+          if (change > fastest) fastest = change;
         }
       }
-      if (j < lanes - 1) {
-        const next = c + 1;
-        if (twoSoilsSide[c] === 0) {
-          const g = conductanceSideCm[c];
-          side[c] = g * (potential - matricFluxCm2PerH[next]);
-          sideHere[c] = g * slope;
-          sideThere[c] = g * matricFluxSlopeCm2PerH[next];
+      if (j > 0) {
+        const inner = c - 1;
+        let fromInside: number;
+        if (oneSoil || twoSoilsSide[inner] === 0) {
+          const g = conductanceSideCm[inner];
+          fromInside = g * (potentialInside - potential);
+          side[inner] = fromInside;
+          sideHere[inner] = g * slopeInside;
+          sideThere[inner] = g * slope;
         } else {
-          betweenSoilsSide(flows, ground, faces, values, byHead, c);
+          betweenSoilsSide(flows, ground, faces, values, byHead, inner);
+          fromInside = side[inner];
         }
+        gain += fromInside;
+        net[inner] = gainInside - fromInside;
       }
-      const outward = side[c];
-      const gain = (i > 0 ? down[c - lanes] : intake[j]) + fromInside - outward - down[c] - sink[c];
-      net[c] = gain;
-      fromInside = outward;
-      const rate = gain * perVolume[c];
-      // A full cell cannot rise: what it does not take goes up or aside.
-      const change = rate < 0 ? -rate : thetaSaturated[c] - theta[c] > 1e-6 ? rate : 0;
-      if (change > fastest) fastest = change;
+      gainInside = gain;
+      potentialInside = potential;
+      slopeInside = slope;
     }
+    net[c - 1] = gainInside;
+  }
+  throughBottom(flows, ground, values, bottom);
+  const from = (layers - 1) * lanes;
+  for (let c = from; c < from + lanes; c++) {
+    net[c] -= down[c];
+    const change = paceOf(net[c] * perVolume[c], thetaSaturated[c] - theta[c]);
+    if (from > 0 && change > fastest) fastest = change;
   }
   pace[0] = fastest;
 }
+
+/** A cell with less room than this cannot rise: what it does not take goes up or aside. */
+const nearlyFull = 1e-6;
+
+/** How fast a cell's theta changes as far as the step is concerned, 1/h. */
+export const paceOf = (rate: number, room: number): number => (rate < 0 ? -rate : room > nearlyFull ? rate : 0);
 
 function betweenSoilsDown(
   flows: FaceFlows,

@@ -1,9 +1,6 @@
 import type { FaceFlows } from "./bucket-flows.js";
-import type { Solution } from "./bucket-solve.js";
+import { mostLeavingShare, type Solution } from "./bucket-solve.js";
 import type { Ground } from "./ground.js";
-
-/** Share of a cell's mobile water that may leave it in one step; keeps theta above its residual. */
-export const mostLeavingShare = 0.95;
 
 /** Writes the flow of every face as solved, cm3/h: `ratio` then holds the flow down, `rest` the flow outward. */
 export function writeFlows(out: Solution, flows: FaceFlows, ground: Ground): void {

@@ -36,6 +36,9 @@ export function solution(layers: number, lanes: number): Solution {
   };
 }
 
+/** Share of a cell's mobile water that may leave it in one step; keeps theta above its residual. */
+export const mostLeavingShare = 0.95;
+
 /** Largest part of a cell's volume per step by which flow may grow with the theta of the cell it enters. */
 const gravityShare = 0.25;
 
@@ -43,7 +46,7 @@ const gravityShare = 0.25;
  * Change of theta over `step[0]` hours: the flows at its start, corrected by how they follow the change itself, linear in
  * theta and solved sweep by sweep, first down every lane and then out along every layer (alternating directions in the form
  * that keeps a steady state exactly: Douglas & Gunn 1964; one linear solve a step: Rosenbrock 1963). What leaves a cell
- * enters its neighbour, so nothing is lost.
+ * enters its neighbour, so nothing is lost. Returns whether every cell can give what is asked of it.
  */
 export function solveStep(
   out: Solution,
@@ -51,13 +54,15 @@ export function solveStep(
   ground: Ground,
   faces: Faces,
   pond: PondWork,
+  theta: Float64Array,
+  sink: Float64Array,
   step: Float64Array,
-): void {
-  sweepDown(out, flows, ground, faces, pond, step);
-  sweepOut(out, flows, ground, faces, step);
+): boolean {
+  eliminateDown(out, flows, ground, faces, pond, step);
+  return solveOut(out, flows, ground, faces, pond, theta, sink, step);
 }
 
-function sweepDown(
+function eliminateDown(
   out: Solution,
   flows: FaceFlows,
   ground: Ground,
@@ -66,18 +71,21 @@ function sweepDown(
   step: Float64Array,
 ): void {
   const { layers, lanes, volumeCm3 } = ground.grid;
-  const { ratio, rest, first, downHere, downThere, downCm3PerH } = out;
-  const { net } = flows;
-  const { follow, given } = pond;
-  const { intake } = pond.surface;
+  const { ratio, rest, downHere, downThere } = out;
+  const { net, downHere: hereAtStart, downThere: thereAtStart } = flows;
+  const { follow } = pond;
   const dtH = step[0];
   const perH = 1 / dtH;
   for (let i = 0, c = 0; i < layers; i++) {
     const last = i === layers - 1;
     for (let j = 0; j < lanes; j++, c++) {
-      let here = flows.downHere[c];
-      let there = last ? 0 : flows.downThere[c];
-      const pace = dtH * (last ? here * perVolume[c] : here * perVolume[c] + there * perVolume[c + lanes]);
+      let here = hereAtStart[c];
+      let there = 0;
+      let pace = dtH * here * perVolume[c];
+      if (!last) {
+        there = thereAtStart[c];
+        pace += dtH * there * perVolume[c + lanes];
+      }
       const share = followShare(pace);
       here *= share;
       there *= share;
@@ -90,8 +98,9 @@ function sweepDown(
       let right = net[c];
       if (i > 0) {
         const u = c - lanes;
-        diagonal += downThere[u] - downHere[u] * ratio[u];
-        right += downHere[u] * rest[u];
+        const fromAbove = downHere[u];
+        diagonal += downThere[u] - fromAbove * ratio[u];
+        right += fromAbove * rest[u];
       } else {
         diagonal += follow[j];
       }
@@ -100,46 +109,51 @@ function sweepDown(
       rest[c] = right * inverse;
     }
   }
-  for (let i = layers - 1; i >= 0; i--) {
-    let through = 0;
-    for (let j = 0; j < lanes; j++) {
-      const c = i * lanes + j;
-      const below = i < layers - 1 ? first[c + lanes] : 0;
-      const change = rest[c] + ratio[c] * below;
-      first[c] = change;
-      through += flows.down[c] + downHere[c] * change - downThere[c] * below;
-    }
-    downCm3PerH[i] = through;
-  }
-  for (let j = 0; j < lanes; j++) given[j] = intake[j] - follow[j] * first[j];
 }
 
-function sweepOut(out: Solution, flows: FaceFlows, ground: Ground, { perVolume }: Faces, step: Float64Array): void {
+/** From the bottom layer up: each layer's change down the lanes, then, with that, its change out along the layer. */
+function solveOut(
+  out: Solution,
+  flows: FaceFlows,
+  ground: Ground,
+  { perVolume }: Faces,
+  pond: PondWork,
+  theta: Float64Array,
+  sink: Float64Array,
+  step: Float64Array,
+): boolean {
   const { layers, lanes, volumeCm3 } = ground.grid;
-  const { change, ratio, rest, first, sideHere, sideThere } = out;
+  const { thetaResidual } = ground;
+  const { change, first, ratio, rest, downHere, downThere, sideHere, sideThere, downCm3PerH } = out;
+  const { down, sideHere: hereAtStart, sideThere: thereAtStart } = flows;
   const dtH = step[0];
   const perH = 1 / dtH;
-  for (let i = 0; i < layers; i++) {
+  let enough = true;
+  for (let i = layers - 1; i >= 0; i--) {
     const from = i * lanes;
     const to = from + lanes - 1;
+    let through = 0;
     let hereBefore = 0;
     let thereBefore = 0;
     let ratioBefore = 0;
     let restBefore = 0;
     for (let c = from; c <= to; c++) {
+      const below = i < layers - 1 ? first[c + lanes] : 0;
+      const own = rest[c] + ratio[c] * below;
+      first[c] = own;
+      through += down[c] + downHere[c] * own - downThere[c] * below;
       let here = 0;
       let there = 0;
       if (c < to) {
-        here = flows.sideHere[c];
-        there = flows.sideThere[c];
-        const pace = dtH * (here * perVolume[c] + there * perVolume[c + 1]);
-        const share = followShare(pace);
+        here = hereAtStart[c];
+        there = thereAtStart[c];
+        const share = followShare(dtH * (here * perVolume[c] + there * perVolume[c + 1]));
         here *= share;
         there *= share;
       }
-      const own = volumeCm3[c] * perH;
-      const inverse = 1 / (own + here + thereBefore - hereBefore * ratioBefore);
-      restBefore = (own * first[c] + hereBefore * restBefore) * inverse;
+      const weight = volumeCm3[c] * perH;
+      const inverse = 1 / (weight + here + thereBefore - hereBefore * ratioBefore);
+      restBefore = (weight * own + hereBefore * restBefore) * inverse;
       ratioBefore = there * inverse;
       ratio[c] = ratioBefore;
       rest[c] = restBefore;
@@ -148,10 +162,15 @@ function sweepOut(out: Solution, flows: FaceFlows, ground: Ground, { perVolume }
       hereBefore = here;
       thereBefore = there;
     }
+    downCm3PerH[i] = through;
     let beyond = 0;
     for (let c = to; c >= from; c--) {
       beyond = rest[c] + ratio[c] * beyond;
       change[c] = beyond;
+      if (beyond + sink[c] * dtH * perVolume[c] < -mostLeavingShare * (theta[c] - thetaResidual[c])) enough = false;
     }
   }
+  const { given, follow, surface } = pond;
+  for (let j = 0; j < lanes; j++) given[j] = surface.intake[j] - follow[j] * first[j];
+  return enough;
 }

@@ -1,3 +1,4 @@
+import { paceOf } from "./bucket-flows.js";
 import type { BucketValues } from "./bucket-values.js";
 import { type EmitterLines, offerWater, type SurfaceWork, spread, surfaceWork } from "./cascade.js";
 import type { FaceSums, Forcing } from "./engine.js";
@@ -34,8 +35,34 @@ export function pondWork({ grid, tables, material }: Ground): PondWork {
   };
 }
 
-/** Lets each lane take what its top cell draws at a surface head of zero. Returns whether any water was there to take. */
+/**
+ * Lets each lane take what its top cell draws at a surface head of zero, and adds it to the first layer's `net`; the fastest
+ * change of theta in `pace[0]` then covers that layer too. Returns whether any water was there to take.
+ */
 export function offerSurface(
+  pond: PondWork,
+  ground: Ground,
+  values: BucketValues,
+  lines: EmitterLines,
+  innerEdge: "mirror" | "open",
+  forcing: Forcing,
+  theta: Float64Array,
+  perVolume: Float64Array,
+  net: Float64Array,
+  pace: Float64Array,
+): boolean {
+  const wet = intakeOf(pond, ground, values, lines, innerEdge, forcing);
+  const { intake } = pond.surface;
+  const { thetaSaturated } = ground;
+  for (let j = 0; j < intake.length; j++) {
+    net[j] += intake[j];
+    const change = paceOf(net[j] * perVolume[j], thetaSaturated[j] - theta[j]);
+    if (change > pace[0]) pace[0] = change;
+  }
+  return wet;
+}
+
+function intakeOf(
   pond: PondWork,
   ground: Ground,
   values: BucketValues,

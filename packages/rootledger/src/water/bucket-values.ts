@@ -45,33 +45,15 @@ export function riseTable(ground: Ground): RiseTable {
   return { lookup, start };
 }
 
-/** Conductivity, head and matric flux potential of every cell, and their slopes; linear between table points. */
-export function valuesInto(values: BucketValues, table: RiseTable, ground: Ground, theta: Float64Array): void {
+/** Head of every cell, cm; linear between table points. @example headsInto(values.headCm, table, ground, state.theta) */
+export function headsInto(headCm: Float64Array, table: RiseTable, ground: Ground, theta: Float64Array): void {
   const { lookup, start } = table;
   const { intervals, thetaResidual, pointsPerTheta } = ground;
-  const {
-    conductivityCmPerH,
-    conductivitySlopeCmPerH,
-    headCm,
-    headSlopeCm,
-    matricFluxCm2PerH,
-    matricFluxSlopeCm2PerH,
-  } = values;
   for (let c = 0; c < theta.length; c++) {
-    const perTheta = pointsPerTheta[c];
-    const point = (theta[c] - thetaResidual[c]) * perTheta;
+    const point = (theta[c] - thetaResidual[c]) * pointsPerTheta[c];
     let k = point | 0;
     if (k >= intervals) k = intervals - 1;
-    const part = point - k;
     const at = start[c] + 6 * k;
-    const conductivityRise = lookup[at + 1];
-    const headRise = lookup[at + 3];
-    const potentialRise = lookup[at + 5];
-    conductivityCmPerH[c] = lookup[at] + part * conductivityRise;
-    conductivitySlopeCmPerH[c] = perTheta * conductivityRise;
-    headCm[c] = lookup[at + 2] + part * headRise;
-    headSlopeCm[c] = perTheta * headRise;
-    matricFluxCm2PerH[c] = lookup[at + 4] + part * potentialRise;
-    matricFluxSlopeCm2PerH[c] = perTheta * potentialRise;
+    headCm[c] = lookup[at + 2] + (point - k) * lookup[at + 3];
   }
 }

@@ -1,10 +1,10 @@
 import { type BottomEdge, bottomLaw } from "./bottom.js";
 import { headTables } from "./boundary.js";
 import { faceFlows, flowsInto } from "./bucket-flows.js";
-import { holdBack, mostLeavingShare, writeFlows } from "./bucket-hold.js";
-import { solution, solveStep } from "./bucket-solve.js";
+import { holdBack, writeFlows } from "./bucket-hold.js";
+import { mostLeavingShare, solution, solveStep } from "./bucket-solve.js";
 import { offerSurface, pondWork, settleSurface } from "./bucket-surface.js";
-import { bucketValues, riseTable, valuesInto } from "./bucket-values.js";
+import { bucketValues, headsInto, riseTable } from "./bucket-values.js";
 import type { EmitterLines } from "./cascade.js";
 import type { FaceSums, Forcing, WaterEngine, WaterFluxes, WaterState } from "./engine.js";
 import { type EvaporationProcess, soilLimitedEvaporation } from "./evaporation.js";
@@ -71,8 +71,7 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
   /** Length of the step and fastest change; in arrays so that passing them on allocates nothing. */
   const stepH = new Float64Array(1);
   const pacePerH = new Float64Array(1);
-  /** Water taken by roots, and by roots and evaporation together, cm3/h. */
-  const rootSink = new Float64Array(cells);
+  /** Water taken by roots and evaporation, and by evaporation alone, cm3/h. */
   const sink = new Float64Array(cells);
   const evaporation = new Float64Array(lanes);
   const middle = { theta: new Float64Array(cells), headCm: new Float64Array(cells) };
@@ -87,12 +86,12 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
     // Times as plain doubles: mixed with the boxed argument, each new time would be a new object.
     const endH = untilH * 1;
     let nowH = state.timeH * 1;
-    valuesInto(values, table, ground, theta);
+    headsInto(values.headCm, table, ground, theta);
     stress(factors, ground, theta, values);
     sinksAt(theta, forcing);
     while (endH - nowH > 1e-9) {
-      const wet = offerSurface(pond, ground, values, lines, innerEdge, forcing);
-      flowsInto(flows, ground, faces, values, byHead, bottom, theta, surface.intake, sink, pacePerH);
+      flowsInto(flows, ground, faces, values, table, byHead, bottom, theta, sink, pacePerH);
+      const wet = offerSurface(pond, ground, values, lines, innerEdge, forcing, theta, perVolume, flows.net, pacePerH);
       const allowedH = thetaChange / pacePerH[0];
       let dtH = allowedH > longestStepH ? longestStepH : allowedH > shortestStepH ? allowedH : shortestStepH;
       const leftH = endH - nowH;
@@ -111,23 +110,20 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
       take(theta, fluxes);
       addUp(fluxes, forcing, held);
       nowH = dtH === leftH ? endH : nowH + dtH;
-      if (endH - nowH > 1e-9) valuesInto(values, table, ground, theta);
     }
     state.timeH = nowH;
   }
 
   function sinksAt(theta: Float64Array, forcing: Forcing): void {
-    takeUp(rootSink, roots, factors, forcing);
+    takeUp(sink, roots, factors, forcing);
     evaporate(evaporation, theta, forcing.evaporationCm3PerH);
-    for (let c = 0; c < cells; c++) sink[c] = rootSink[c];
     for (let j = 0; j < lanes; j++) sink[j] += evaporation[j];
   }
 
   /** Solves the step; halves it, and at last holds flows back, if a cell would give more than it holds. Returns whether it had to hold back. */
   function solveWithin(theta: Float64Array): boolean {
     for (let halvings = 0; ; halvings++) {
-      solveStep(solved, flows, ground, faces, pond, stepH);
-      if (staysAboveResidual(theta)) return false;
+      if (solveStep(solved, flows, ground, faces, pond, theta, sink, stepH)) return false;
       if (halvings === mostHalvings) {
         holdBack(solved, flows, ground, theta, pond.given, stepH);
         for (let c = 0; c < cells; c++) solved.change[c] -= sink[c] * stepH[0] * perVolume[c];
@@ -135,15 +131,6 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
       }
       stepH[0] *= 0.5;
     }
-  }
-
-  function staysAboveResidual(theta: Float64Array): boolean {
-    const { change } = solved;
-    const dtH = stepH[0];
-    for (let c = 0; c < cells; c++) {
-      if (change[c] + sink[c] * dtH * perVolume[c] < -mostLeavingShare * (theta[c] - thetaResidual[c])) return false;
-    }
-    return true;
   }
 
   /** Adds what the flows changed, without the sinks that they were solved with, and writes the middle of the step. */
@@ -179,14 +166,16 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
       if (asked > 0) {
         const most = mostLeavingShare * (theta[c] - thetaResidual[c]) * volumeCm3[c];
         const keep = asked > most ? most / asked : 1;
-        theta[c] -= asked * keep * perVolume[c];
-        const taken = rootSink[c] * dtH * keep;
+        let taken = asked * keep;
+        theta[c] -= taken * perVolume[c];
+        if (c < lanes) {
+          const dried = evaporation[c] * dtH * keep;
+          taken -= dried;
+          evaporated += dried;
+          if (sums !== undefined) sums.evaporationCm3[c] += dried;
+        }
         uptakeCm3[c] += taken;
         transpired += taken;
-        if (c < lanes) {
-          evaporated += evaporation[c] * dtH * keep;
-          if (sums !== undefined) sums.evaporationCm3[c] += evaporation[c] * dtH * keep;
-        }
       }
       const what = cellState[c];
       if (what === 2) {
