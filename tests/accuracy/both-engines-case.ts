@@ -86,7 +86,13 @@ export function scenarioOf({ soil, programme, flowLPerH }: BothEnginesCase): Sce
     block: {
       treeSpacingM: 4,
       rowSpacingM: 6,
-      tree: { name: "avocado", canopyDiameterM: 4.6, kcb: [{ date: "2025-12-01", kcb: 0.8 }] },
+      tree: {
+        name: "avocado",
+        canopyDiameterM: 4.6,
+        kcb: [{ date: "2025-12-01", kcb: 0.8 }],
+        // The kept runs were made with these roots; the default has since come to follow the soil.
+        roots: { lateral: { kind: "along-lines", halfWidthCm: 40 } },
+      },
       lines: { offsetsM: [-0.5, 0.5], emitterSpacingM: 0.4, emitterFlowLPerH: flowLPerH },
     },
     soil,
