@@ -18,6 +18,8 @@ export interface Variation {
   readonly bottom?: Scenario["soil"]["bottom"];
   readonly start?: Scenario["start"];
   readonly roots?: Partial<Scenario["block"]["tree"]["roots"]>;
+  readonly salt?: Scenario["block"]["salt"];
+  readonly nitrogen?: Scenario["block"]["nitrogen"];
 }
 
 /** A calendar of one kind of run. */
@@ -71,6 +73,8 @@ export function scenarioWith(variation: Variation = {}): Scenario {
         pluggedPerTree: variation.pluggedPerTree ?? 0,
         lowQuarterUniformityFraction: 0.85,
       },
+      ...(variation.salt === undefined ? {} : { salt: variation.salt }),
+      ...(variation.nitrogen === undefined ? {} : { nitrogen: variation.nitrogen }),
     },
     soil: {
       name: variation.texture ?? "loam",

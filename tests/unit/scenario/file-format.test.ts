@@ -1,4 +1,11 @@
-import { comparisonJsonSchema, cropDefaults, defaults, scenarioJsonSchema, surfaceDefaults } from "rootledger/scenario";
+import {
+  comparisonJsonSchema,
+  cropDefaults,
+  defaults,
+  scenarioJsonSchema,
+  solutesDefaults,
+  surfaceDefaults,
+} from "rootledger/scenario";
 import { describe, expect, it } from "vitest";
 import { pathText, shortText } from "../../../packages/rootledger/src/scenario/faults.js";
 import { migrated } from "../../../packages/rootledger/src/scenario/migrate.js";
@@ -42,7 +49,7 @@ describe("JSON Schema", () => {
     const { mulchWhere } = surfaceDefaults;
     const { coefficient, leafAreaIndex, heatLimitC, heatClosedC, heatClosedFraction } = cropDefaults;
     const crop = [coefficient, leafAreaIndex, heatLimitC, heatClosedC, heatClosedFraction];
-    const laid = [...Object.values(surfaceDefaults), mulchWhere, ...crop];
+    const laid = [...Object.values(surfaceDefaults), mulchWhere, ...crop, ...Object.values(solutesDefaults)];
     const expected = [...fields.map(([, entry]) => entry), ...laid];
     expect(shown.map(String).sort()).toEqual(expected.map((entry) => String(entry.value)).sort());
   });

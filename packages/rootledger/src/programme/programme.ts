@@ -1,9 +1,13 @@
+import type { NitrogenDoses } from "./injection.js";
+
 /** A calendar of runs, the same rule every season. */
 export interface Programme {
   readonly name: string;
   readonly runs: readonly Run[];
   /** Replaces the block's emitter flow for this programme. */
   readonly emitterFlowLPerH?: number;
+  /** Nitrogen it brings. Left out: none. */
+  readonly nitrogen?: NitrogenDoses;
 }
 
 export interface Run {

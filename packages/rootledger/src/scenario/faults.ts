@@ -56,6 +56,9 @@ const rules = {
   "no-stage-on-first-day": "must hold a stage on the first day of the season, $first",
   "stages-misplaced": "must follow one another: $reason",
   "weather-lacks": "needs $columns in the weather file",
+  "injection-beyond-run":
+    "must end with the run: travel and injection need $needed open minutes, the shortest run has $shortest",
+  "date-outside-season": "must be a day of the season, $from to $to",
   "not-beside": "must be left out beside $other: $reason",
   "periods-overlap": "must not share days of the year with $other",
   "same-name": "must differ from the name of $other",

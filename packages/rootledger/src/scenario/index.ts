@@ -23,5 +23,8 @@ export type * from "./scenario.js";
 export type { ComparisonFile, ScenarioFile } from "./schema-file.js";
 export type { NeedFile } from "./schema-need.js";
 export { createSimulation, type Simulation, type Snapshot } from "./simulation.js";
+export { seasonSolutes } from "./solutes/season-solutes.js";
+export { solutesDefaults } from "./solutes-defaults.js";
+export type { SolutesInRun, SolutesMaker, SolutesSetup } from "./solutes-in-run.js";
 export { treesOf } from "./supply.js";
 export { surfaceDefaults } from "./surface-defaults.js";

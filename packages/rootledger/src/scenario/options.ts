@@ -1,6 +1,7 @@
 import type { WaterSetup } from "../water/bucket.js";
 import type { WaterEngine } from "../water/engine.js";
 import type { TreeName } from "../water/result.js";
+import type { SolutesMaker } from "./solutes-in-run.js";
 
 /** Makes the engine that moves the water; both engines answer the same scenario with the same kind of result. */
 export type EngineMaker = (setup: WaterSetup) => WaterEngine;
@@ -12,6 +13,11 @@ export interface SimulateOptions {
    * `refinedRichardsEngine` is the referee, with finer cells and implicit steps, much slower.
    */
   readonly engine?: EngineMaker;
+  /**
+   * `seasonSolutes` of rootledger/scenario: moves salt and nitrogen with the water. A scenario that has either cannot run without; to one
+   * that has neither it does nothing.
+   */
+  readonly solutes?: SolutesMaker;
   /** Default: the mean tree alone. */
   readonly trees?: readonly TreeName[];
   /** Asks for the other geometry than the layout's rule would choose. */

@@ -8,6 +8,7 @@ import { defaults } from "./defaults.js";
 import { type Fault, fault } from "./faults.js";
 import { pick } from "./parse-default.js";
 import { filledLimits } from "./parse-limits.js";
+import { filledSalt, filledSoilNitrogen } from "./parse-solutes.js";
 import { filledSurface } from "./parse-surface.js";
 import { filledDemand } from "./parse-tree.js";
 import type { Block, Lines, Roots, Season, SiteWeather } from "./scenario.js";
@@ -111,7 +112,7 @@ export function filledBlock(
   used: DefaultUsed[],
   notes: string[],
 ): Block {
-  const { tree, lines, surface } = file;
+  const { tree, lines, surface, salt, nitrogen } = file;
   const preset = presetOf(tree.crop?.preset);
   const demand = filledDemand(tree, `${path}.tree`, weather.latitudeDeg, used);
   const spaced = { ...file, canopyDiameterM: tree.canopyDiameterM };
@@ -146,5 +147,7 @@ export function filledBlock(
       ...filledDrainOut(file, `${path}.lines.drainOut`, used),
     },
     ...(surface === undefined ? {} : { surface: filledSurface(surface, `${path}.surface`, weather.rainMm, used) }),
+    ...(salt === undefined ? {} : { salt: filledSalt(salt, `${path}.salt`, used) }),
+    ...(nitrogen === undefined ? {} : { nitrogen: filledSoilNitrogen(nitrogen, `${path}.nitrogen`, used) }),
   };
 }

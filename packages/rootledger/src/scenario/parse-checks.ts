@@ -7,11 +7,13 @@ import { limitFaults } from "./parse-limits.js";
 import { programmeFaults, type RunPlace } from "./parse-programme.js";
 import { type NeedsRew, rewFaults } from "./parse-rew.js";
 import { soilFaults } from "./parse-soil.js";
+import { saltFaults } from "./parse-solutes.js";
 import { surfaceFaults } from "./parse-surface.js";
 import { kcbSchema, limitsSchema, linesSchema, treeSchema } from "./schema-block.js";
 import { seasonSchema } from "./schema-file.js";
 import { programmeSchema } from "./schema-programme.js";
 import { soilSchema } from "./schema-soil.js";
+import { saltSchema } from "./schema-solutes.js";
 import { surfaceSchema } from "./schema-surface.js";
 import { demandFaults } from "./tree-faults.js";
 
@@ -36,6 +38,8 @@ export function blockFaults(file: unknown): Fault[] {
   const rainIntensityMmPerH = numberAt(file, ["weather", "rainIntensityMmPerH"]);
   const coefficient = valueAt(file, ["block", "tree", "crop", "coefficient"]);
   if (surface) found.push(...surfaceFaults(surface, "block.surface", { rainIntensityMmPerH, coefficient }));
+  const salt = readPart(saltSchema.optional(), file, ["block", "salt"]);
+  if (salt) found.push(...saltFaults(salt, "block.salt"));
   return found;
 }
 
@@ -68,6 +72,7 @@ function runPlace(file: unknown): RunPlace {
   const treeSpacingM = numberAt(file, ["block", "treeSpacingM"]);
   const whole = lines && treeSpacingM !== undefined && treeSpacingM > 0;
   return {
+    startDate: readPart(z.iso.date(), file, ["season", "startDate"]),
     seasonDays: readPart(z.int().min(1).max(20000), file, ["season", "days"]),
     emittersPerTree: whole
       ? (lines.offsetsM.length * treeSpacingM) / lines.emitterSpacingM - (lines.pluggedPerTree ?? 0)

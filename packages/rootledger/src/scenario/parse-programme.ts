@@ -1,13 +1,15 @@
-import { type Programme, type Run, runSpanHours } from "../programme/programme.js";
+import { type Programme, pulseHours, type Run, runSpanHours } from "../programme/programme.js";
 import type { DefaultUsed } from "../water/result.js";
 import { defaults } from "./defaults.js";
 import { type Fault, fault } from "./faults.js";
 import { pick } from "./parse-default.js";
+import { filledNitrogen, nitrogenFaults } from "./parse-solutes.js";
 import type { ProgrammeFile, RunFile } from "./schema-programme.js";
 
 /** What a run cannot be checked without; undefined where the file's own is not readable. */
 export interface RunPlace {
   readonly seasonDays: number | undefined;
+  readonly startDate: string | undefined;
   /** Open emitters per tree. */
   readonly emittersPerTree: number | undefined;
   readonly emitterFlowLPerH: number | undefined;
@@ -16,7 +18,28 @@ export interface RunPlace {
 /** What the shape of a programme cannot say: amounts, gaps, runs that overlap. */
 export function programmeFaults(file: ProgrammeFile, path: string, place: RunPlace): Fault[] {
   const found = file.runs.flatMap((run, i) => runFaults(run, `${path}.runs[${i}]`, place.seasonDays));
-  return found.length > 0 ? found : overlapFaults(file, path, place);
+  const overlaps = found.length > 0 ? found : overlapFaults(file, path, place);
+  if (file.nitrogen === undefined) return overlaps;
+  const { startDate, seasonDays: days } = place;
+  const season = startDate === undefined || days === undefined ? undefined : { startDate, days };
+  const runMinutes = found.length > 0 ? undefined : openMinutes(file, path, place);
+  return [...overlaps, ...nitrogenFaults(file.nitrogen, `${path}.nitrogen`, { season, runMinutes })];
+}
+
+/** Minutes that the valve is open in each run; undefined where a run's litres cannot be turned into time. */
+function openMinutes(file: ProgrammeFile, path: string, place: RunPlace): number[] | undefined {
+  const flow = flowOf(file, place);
+  if (flow === undefined) return undefined;
+  return filledProgramme({ name: file.name, runs: file.runs }, path, []).runs.map(
+    (run) => run.pulses * pulseHours(run, flow) * 60,
+  );
+}
+
+/** Flow of a tree, L/h; 1 where no run needs it. */
+function flowOf(file: ProgrammeFile, place: RunPlace): number | undefined {
+  if (!file.runs.some((run) => run.litresPerTree !== undefined)) return 1;
+  const flow = file.emitterFlowLPerH ?? place.emitterFlowLPerH;
+  return flow === undefined || place.emittersPerTree === undefined ? undefined : flow * place.emittersPerTree;
 }
 
 function runFaults(run: RunFile, path: string, seasonDays: number | undefined): Fault[] {
@@ -35,12 +58,9 @@ function runFaults(run: RunFile, path: string, seasonDays: number | undefined): 
 
 /** Pairs of runs of which one opens while the other is still on, counting the gaps between pulses as on; each pair once. */
 function overlapFaults(file: ProgrammeFile, path: string, place: RunPlace): Fault[] {
-  const flow = file.emitterFlowLPerH ?? place.emitterFlowLPerH;
-  const inLitres = file.runs.some((run) => run.litresPerTree !== undefined);
-  if (place.seasonDays === undefined || (inLitres && (flow === undefined || place.emittersPerTree === undefined)))
-    return [];
-  const treeFlowLPerH = (flow ?? 1) * (place.emittersPerTree ?? 1);
-  const { runs } = filledProgramme(file, path, []);
+  const treeFlowLPerH = flowOf(file, place);
+  if (place.seasonDays === undefined || treeFlowLPerH === undefined) return [];
+  const { runs } = filledProgramme({ name: file.name, runs: file.runs }, path, []);
   const openings: { readonly day: number; readonly onH: number; readonly offH: number; readonly run: number }[] = [];
   runs.forEach((run, i) => {
     const spanH = runSpanHours(run, treeFlowLPerH);
@@ -77,8 +97,13 @@ export function filledProgramme(file: ProgrammeFile, path: string, used: Default
       amount: run.minutes === undefined ? { litresPerTree: run.litresPerTree ?? 0 } : { minutes: run.minutes },
     };
   });
-  const flow = file.emitterFlowLPerH;
-  return flow === undefined ? { name: file.name, runs } : { name: file.name, runs, emitterFlowLPerH: flow };
+  const { name, emitterFlowLPerH, nitrogen } = file;
+  return {
+    name,
+    runs,
+    ...(emitterFlowLPerH === undefined ? {} : { emitterFlowLPerH }),
+    ...(nitrogen === undefined ? {} : { nitrogen: filledNitrogen(nitrogen, `${path}.nitrogen`, used) }),
+  };
 }
 
 /** "06:30" as 6.5. */

@@ -38,8 +38,9 @@ export function resultOf(now: Progress, running: boolean): Result {
       partOfDay: now.parts.ofDay,
       values: byCell(now.rootHours, cells * 3 * now.parts.names.length, now.trees.length),
     },
-    measures: measuresOf(now, window),
+    measures: now.solutes ? [...measuresOf(now, window), ...now.solutes.measures(now.hour)] : measuresOf(now, window),
     ledger,
+    ...(now.solutes ? { solutes: now.solutes.result(now.trees.map(({ state }) => state.theta)) } : {}),
     notes: notesOf(now),
   };
 }
@@ -139,7 +140,7 @@ function ledgerOf(now: Progress): Ledger {
 }
 
 function notesOf(now: Progress): string[] {
-  const notes: string[] = [];
+  const notes: string[] = now.solutes ? [...now.solutes.notes] : [];
   const { settling, valveH, scenario } = now;
   if (settling.kind === "settled" && !(settling.changeFraction < 0.01)) {
     notes.push(

@@ -38,6 +38,33 @@ export interface Block {
   readonly lines: Lines;
   /** Left out: bare ground, `soil-limited` evaporation, all rain meets the soil. */
   readonly surface?: Surface;
+  /** Left out: salt is not reckoned. */
+  readonly salt?: Salt;
+  /** Left out: nitrogen is reckoned only where the programme brings some. */
+  readonly nitrogen?: SoilNitrogen;
+}
+
+/** Salt of the water and of the ground, and what it does to the tree. Rain brings none. */
+export interface Salt {
+  /** EC of the irrigation water. */
+  readonly waterEcDsPerM: number;
+  /** EC of the saturation extract of the whole profile at the start. */
+  readonly startEceDsPerM: number;
+  /** How salt holds uptake back, cell by cell. */
+  readonly response:
+    | { readonly kind: "threshold-slope"; readonly thresholdDsPerM: number; readonly slopePerDsPerM: number }
+    | { readonly kind: "osmotic-head" }
+    | { readonly kind: "none" };
+}
+
+/** Nitrate nitrogen that is there without the programme, and what the tree can take. */
+export interface SoilNitrogen {
+  /** Nitrate nitrogen of the irrigation water itself. */
+  readonly waterMgPerL: number;
+  /** Nitrate nitrogen in the rooted depth at the start, even over ground and depth. */
+  readonly startKgPerHa: number;
+  /** Left out: the tree takes all that comes with the water it draws. */
+  readonly mostUptakeGPerTreeDay?: number;
 }
 
 /** What stands between the weather and the soil. */

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { defaults } from "./defaults.js";
 import { type TreeDemandFile, treeDemandFields } from "./schema-crop.js";
 import { between, isoDate, monthDay, named, openFraction, orDefault, positive, whole } from "./schema-fields.js";
+import { type SaltFile, type SoilNitrogenFile, saltSchema, soilNitrogenSchema } from "./schema-solutes.js";
 import { type SurfaceFile, surfaceSchema } from "./schema-surface.js";
 
 export interface LinesFile {
@@ -64,6 +65,8 @@ export interface BlockFile {
   tree: TreeFile;
   lines: LinesFile;
   surface?: SurfaceFile | undefined;
+  salt?: SaltFile | undefined;
+  nitrogen?: SoilNitrogenFile | undefined;
 }
 
 export const linesSchema: z.ZodType<LinesFile> = z.strictObject({
@@ -197,4 +200,10 @@ export const blockSchema: z.ZodType<BlockFile> = z.strictObject({
     .describe(
       "Litter, mulch, leaves that hold rain, run-off, how the soil dries. Default: bare, all rain meets the soil.",
     ),
+  salt: saltSchema
+    .optional()
+    .describe("Salt of the water and the soil, and how it holds the tree back. Left out: salt is not reckoned."),
+  nitrogen: soilNitrogenSchema
+    .optional()
+    .describe("Nitrate that is there without the programme, and what the tree can take."),
 });

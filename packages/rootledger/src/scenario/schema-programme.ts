@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { defaults } from "./defaults.js";
 import { between, named, orDefault, positive, whole } from "./schema-fields.js";
+import { type NitrogenDosesFile, nitrogenDosesSchema } from "./schema-solutes.js";
 
 export interface RunFile {
   start: string;
@@ -16,6 +17,7 @@ export interface ProgrammeFile {
   name: string;
   emitterFlowLPerH?: number | undefined;
   runs: RunFile[];
+  nitrogen?: NitrogenDosesFile | undefined;
 }
 
 const oneAmount = [{ required: ["minutes"] }, { required: ["litresPerTree"] }];
@@ -36,4 +38,5 @@ export const programmeSchema: z.ZodType<ProgrammeFile> = z.strictObject({
   name: named("Name of the programme in tables."),
   emitterFlowLPerH: positive(60, "Replaces the block's emitter flow for this programme, L/h.").optional(),
   runs: z.array(runSchema).min(1).max(24).describe("Runs of the calendar."),
+  nitrogen: nitrogenDosesSchema.optional().describe("Nitrogen that the programme brings. Left out: none."),
 });

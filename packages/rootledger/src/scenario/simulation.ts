@@ -17,6 +17,7 @@ import { resultOf } from "./result-of.js";
 import type { Scenario } from "./scenario.js";
 import { type SeasonParts, seasonParts } from "./season-parts.js";
 import { type Settling, settle } from "./settle.js";
+import { hasSolutes, type SolutesInRun } from "./solutes-in-run.js";
 import { supplyOf } from "./supply.js";
 import { carryHour, momentsUpTo, storageCm3, type TreeRun, timelineOf, treeRun } from "./tree-run.js";
 
@@ -30,6 +31,7 @@ export interface Progress {
   readonly treeNames: readonly TreeName[];
   readonly trees: readonly TreeRun[];
   readonly settling: Settling;
+  readonly solutes: SolutesInRun | undefined;
   readonly startCm3: Float64Array;
   /** Water in all cells at this moment, by tree. */
   readonly storedCm3: Float64Array;
@@ -63,6 +65,7 @@ export interface Snapshot {
   readonly thirstyH: readonly number[];
   readonly rootHours: readonly number[];
   readonly cellTheta: readonly number[];
+  readonly solutes?: readonly number[];
 }
 
 export interface Simulation {
@@ -93,7 +96,9 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
   const valveH = valveEvents(scenario.programme, scenario.season.days, prepared.treeFlowLPerH);
   const endH = scenario.season.days * 24;
   const schedule = emitterSchedule(valveH, prepared.treeFlowLPerH, scenario.block.lines.drainOut);
-  const timeline = timelineOf(schedule.momentsH, forcingBreaks(demand), endH);
+  const treeNames = options.trees ?? ["mean"];
+  const solutes = solutesOf(scenario, prepared, demand, treeNames, options);
+  const timeline = timelineOf(schedule.momentsH, [...forcingBreaks(demand), ...(solutes?.breaksH ?? [])], endH);
   const { ground, lines, roots, bottom, cracks } = prepared;
   const makeEngine = options.engine ?? bucketUnlessAsked(scenario);
   const engine: WaterEngine = makeEngine({
@@ -101,18 +106,21 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
     lines,
     roots,
     innerEdge: "mirror",
-    stress: twoLimits(demand.limits.inForce),
+    stress: solutes === undefined ? twoLimits(demand.limits.inForce) : solutes.stress(twoLimits(demand.limits.inForce)),
     bottom,
     ...(cracks === undefined ? {} : { bypass: cracks }),
     ...evaporationOf(scenario),
     ...(options.thetaChangePerStep === undefined ? {} : { thetaChangePerStep: options.thetaChangePerStep }),
   });
-  const treeNames = options.trees ?? ["mean"];
   const initial = thetaAtHead(ground, headFromTension(scenario.start.tensionKPa));
   const trees = treeNames.map((name) =>
     treeRun(prepared, supplyOf(name, schedule, prepared, scenario.block.lines), initial),
   );
   const settling = settle(scenario, prepared, demand, timeline, engine, trees);
+  trees.forEach((tree, t) => {
+    const observer = solutes?.observers[t];
+    if (observer !== undefined) tree.observer = observer;
+  });
   const stored = Float64Array.from(trees, (tree) => storageCm3(tree.state.theta, prepared.grid));
   const window = options.cells ?? { fromHour: 0, hours: 0 };
   const cells = prepared.grid.cells;
@@ -126,6 +134,7 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
     treeNames,
     trees,
     settling,
+    solutes,
     startCm3: stored.slice(),
     storedCm3: stored,
     hours: recorder(hourColumns, "hour", endH, trees.length),
@@ -183,6 +192,7 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
       thirstyH: Array.from(now.thirstyH),
       rootHours: Array.from(now.rootHours),
       cellTheta: Array.from(now.cellTheta),
+      ...(solutes === undefined ? {} : { solutes: solutes.snapshot() }),
     };
   }
 
@@ -201,6 +211,7 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
     now.thirstyH.set(from.thirstyH);
     now.rootHours.set(from.rootHours);
     now.cellTheta.set(from.cellTheta);
+    solutes?.restore(from.solutes ?? []);
     now.hour = from.hour;
     now.place = momentsUpTo(timeline, from.hour);
     now.status = { kind: "finished" };
@@ -215,6 +226,21 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
     restore,
     result: () => resultOf(now, running),
   };
+}
+
+function solutesOf(
+  scenario: Scenario,
+  prepared: Prepared,
+  demand: Demand,
+  treeNames: readonly TreeName[],
+  options: SimulateOptions,
+): SolutesInRun | undefined {
+  if (!hasSolutes(scenario)) return undefined;
+  if (options.solutes !== undefined)
+    return options.solutes({ scenario, prepared, treeNames, limits: demand.limits.inForce });
+  throw new RangeError(
+    "simulate requires options.solutes for a scenario with salt or nitrogen: pass seasonSolutes of rootledger/scenario",
+  );
 }
 
 function bucketUnlessAsked(scenario: Scenario): EngineMaker {

@@ -11,12 +11,19 @@ export interface Supply {
   readonly emitterCm3PerH: Float64Array;
 }
 
+/** Sees every stretch of constant forcing of one tree, before and after its water moves. */
+export interface StretchObserver {
+  readonly before: (tree: TreeRun, fromH: number, toH: number) => void;
+  readonly after: (tree: TreeRun, fromH: number, toH: number) => void;
+}
+
 /** One tree of the line on its way through the season. */
 export interface TreeRun {
   readonly supply: Supply;
   readonly state: WaterState;
   readonly fluxes: WaterFluxes;
   readonly forcing: Forcing;
+  observer?: StretchObserver;
 }
 
 /** @example treeRun(prepared, supply, theta) */
@@ -63,7 +70,7 @@ function advanceHour(
   hour: number,
   place: number,
 ): number {
-  const { state, fluxes, forcing } = tree;
+  const { state, fluxes, forcing, observer } = tree;
   const { lanes, laneAreaCm2 } = prepared.grid;
   const day = (hour / 24) | 0;
   const soilShare = demand.rainShares?.soil;
@@ -89,7 +96,9 @@ function advanceHour(
       forcing.rainCm3PerH[j] = reaching * laneAreaCm2[j];
       forcing.evaporationCm3PerH[j] = demand.evaporationCm3[day * lanes + j] * sun;
     }
+    observer?.before(tree, fromH, toH);
     engine.advance(state, forcing, toH, fluxes);
+    observer?.after(tree, fromH, toH);
     fromH = toH;
     at++;
   }

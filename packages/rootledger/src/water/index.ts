@@ -69,6 +69,8 @@ export {
   type RootHoursBook,
   type RunStatus,
   type Section,
+  type SoluteLedger,
+  type SolutesResult,
   type Table,
   type TreeName,
   type Window,

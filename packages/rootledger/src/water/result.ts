@@ -98,6 +98,35 @@ export interface DefaultUsed {
   readonly source: string;
 }
 
+/** All of one solute that came in, went out and was stored, g per tree, one entry per tree of the line. Nitrogen is nitrate nitrogen. */
+export interface SoluteLedger {
+  readonly startG: Float64Array;
+  /** With the irrigation water, what was injected included. */
+  readonly withWaterG: Float64Array;
+  /** Laid on the ground by hand. */
+  readonly byHandG: Float64Array;
+  readonly takenUpG: Float64Array;
+  /** Out of the profile downward; below 0 where more rose. */
+  readonly bottomG: Float64Array;
+  readonly runoffG: Float64Array;
+  /** In the soil at the end, and lying on it. */
+  readonly endG: Float64Array;
+  readonly onGroundG: Float64Array;
+  readonly residualG: Float64Array;
+  /** Residual over (start + all that came in). */
+  readonly residualFraction: Float64Array;
+}
+
+/** What was dissolved in the water of a run. */
+export interface SolutesResult {
+  readonly days: Table;
+  readonly salt?: SoluteLedger;
+  readonly nitrogen?: SoluteLedger;
+  /** At the end, `values[cell * trees + tree]`: EC of the saturation extract; nitrate nitrogen in the soil water. */
+  readonly cellEceDsPerM?: Float64Array;
+  readonly cellNitrateMgPerL?: Float64Array;
+}
+
 export interface Result {
   readonly version: string;
   readonly scenarioName: string;
@@ -129,6 +158,8 @@ export interface Result {
   readonly rootHours: RootHoursBook;
   readonly measures: readonly Measure[];
   readonly ledger: Ledger;
+  /** Only where the scenario has salt or nitrogen. */
+  readonly solutes?: SolutesResult;
   readonly notes: readonly string[];
 }
 

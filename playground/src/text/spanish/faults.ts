@@ -45,6 +45,9 @@ export const faultRules: Readonly<Record<FaultCode, string>> = {
   "gap-missing": "es obligatorio: minutos de pausa, porque el riego tiene $pulses pulsos",
   "runs-overlap": "no debe solaparse: el día $day abre antes de que $other haya cerrado",
   "run-outside-season": "debe ser un día de la temporada, de 0 a $last",
+  "injection-beyond-run":
+    "debe acabar con el riego: recorrido e inyección piden $needed minutos de riego y el riego más corto tiene $shortest",
+  "date-outside-season": "debe ser un día de la temporada, de $from a $to",
   "periods-overlap": "no debe compartir días del año con $other",
   "same-name": "debe ser distinto del nombre de $other",
   "file-not-given": "debe nombrar un archivo de clima que se pueda leer",

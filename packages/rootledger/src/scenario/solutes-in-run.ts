@@ -1,0 +1,35 @@
+import type { Measure, SolutesResult, TreeName } from "../water/result.js";
+import type { StressProcess, TreeLimits } from "../water/stress.js";
+import type { Prepared } from "./ground-of.js";
+import type { Scenario } from "./scenario.js";
+import type { StretchObserver } from "./tree-run.js";
+
+/** What a run tells the part that moves what is dissolved. */
+export interface SolutesSetup {
+  readonly scenario: Scenario;
+  readonly prepared: Prepared;
+  readonly treeNames: readonly TreeName[];
+  /** The tree's limits as they are in force at any moment. */
+  readonly limits: TreeLimits;
+}
+
+/** What is dissolved in the water of a run, moved after every stretch of it. */
+export interface SolutesInRun {
+  /** Moments at which the content of the emitters' water changes, or something is laid on the ground. */
+  readonly breaksH: readonly number[];
+  /** The stress of the tree with what salt adds to it. */
+  readonly stress: (base: StressProcess) => StressProcess;
+  readonly observers: readonly StretchObserver[];
+  readonly snapshot: () => readonly number[];
+  readonly restore: (from: readonly number[]) => void;
+  readonly result: (theta: readonly Float64Array[]) => SolutesResult;
+  readonly measures: (hours: number) => readonly Measure[];
+  readonly notes: readonly string[];
+}
+
+/** Undefined where the scenario has neither salt nor nitrogen. */
+export type SolutesMaker = (setup: SolutesSetup) => SolutesInRun | undefined;
+
+/** Whether a scenario has salt or nitrogen to move. @example hasSolutes(scenario) */
+export const hasSolutes = ({ block, programme }: Pick<Scenario, "block" | "programme">): boolean =>
+  block.salt !== undefined || block.nitrogen !== undefined || programme.nitrogen !== undefined;

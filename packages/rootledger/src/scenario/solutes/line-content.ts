@@ -1,0 +1,73 @@
+import { dateOf, dayNumber } from "../../numeric/day-number.js";
+import { injectionSchedule } from "../../programme/injection.js";
+import { saltMgPerL } from "../../tree/salinity-water.js";
+import type { Prepared } from "../ground-of.js";
+import type { Scenario } from "../scenario.js";
+import { momentsUpTo } from "../tree-run.js";
+
+const mgPerCm3PerMgPerL = 1e-3;
+const cm2PerM2 = 1e4;
+const mgPerG = 1000;
+
+/** Salt of the emitters' water, mg/cm3. @example saltContentOf(1) // 0.64 */
+export const saltContentOf = (ecDsPerM: number): number => saltMgPerL(ecDsPerM) * mgPerCm3PerMgPerL;
+
+/** Nitrogen of the emitters' water over a season. */
+export interface LineNitrogen {
+  readonly eventsH: Float64Array;
+  /** Content at an hour, mg/cm3. */
+  readonly at: (hour: number) => number;
+  readonly notes: readonly string[];
+}
+
+/** @example lineNitrogen(scenario, prepared).at(6.5) */
+export function lineNitrogen({ block, programme, season }: Scenario, prepared: Prepared): LineNitrogen {
+  const own = (block.nitrogen?.waterMgPerL ?? 0) * mgPerCm3PerMgPerL;
+  const injection = programme.nitrogen?.throughWater;
+  if (injection === undefined) return { eventsH: new Float64Array(0), at: () => own, notes: [] };
+  const { treeFlowLPerH, groundCm2 } = prepared;
+  const { startDate, days } = season;
+  const place = { startDate, days, treeFlowLPerH, groundM2: groundCm2 / cm2PerM2 };
+  const { eventsH, mgPerL, notGivenKgPerHa } = injectionSchedule(programme.runs, injection, place);
+  return {
+    eventsH,
+    at: (hour) => {
+      const passed = momentsUpTo(eventsH, hour);
+      return passed % 2 === 1 ? own + mgPerL[(passed - 1) / 2] * mgPerCm3PerMgPerL : own;
+    },
+    notes: notGivenKgPerHa.map(
+      ({ month, kgPerHa }) =>
+        `${kgPerHa.toPrecision(3)} kg/ha of nitrogen of month ${month} not given: no run carries it`,
+    ),
+  };
+}
+
+/** Mass laid on each lane at an hour of the season, mg. */
+export interface LaidDose {
+  readonly hour: number;
+  readonly byLaneMg: Float64Array;
+}
+
+/** Doses by hand, spread over the lanes, in order of time. @throws RangeError if no ground of the asked kind is there. @example laidDoses(scenario, prepared, rootless) */
+export function laidDoses({ programme, season }: Scenario, prepared: Prepared, rootless: Uint8Array): LaidDose[] {
+  const { grid, exposedByLane } = prepared;
+  const first = dayNumber(season.startDate);
+  const doses = (programme.nitrogen?.byHand ?? []).map(({ date, gPerTree, ground }): LaidDose => {
+    const areas = grid.laneAreaCm2.map((area, j) =>
+      ground === "all-ground"
+        ? area
+        : ground === "rooted-ground"
+          ? area * (1 - rootless[j])
+          : area * (1 - exposedByLane[j]),
+    );
+    const whole = areas.reduce((sum, area) => sum + area, 0);
+    if (!(whole > 0)) throw new RangeError(`laidDoses requires ground of the kind ${ground}: got none`);
+    const hour = (dayNumber(date) - first) * 24;
+    if (!(hour >= 0 && hour < season.days * 24)) {
+      const last = dateOf(first + season.days - 1);
+      throw new RangeError(`laidDoses requires a date from ${season.startDate} to ${last}: got ${date}`);
+    }
+    return { hour, byLaneMg: areas.map((area) => (area / whole) * gPerTree * mgPerG) };
+  });
+  return doses.sort((a, b) => a.hour - b.hour);
+}
