@@ -1,5 +1,5 @@
 import { createSimulation } from "rootledger";
-import { engineOf, parseScenario, treesOf } from "rootledger/scenario";
+import { engineOf, parseScenario, seasonSolutes, treesOf } from "rootledger/scenario";
 import { exit, type Io } from "./io.js";
 import { dayCsv } from "./print/csv.js";
 import { faultLines } from "./print/faults.js";
@@ -20,7 +20,11 @@ export async function simulateCommand({ file, output, engine }: Asked, io: Io): 
   const { defaultsUsed, notes } = parsed;
   const scenario = engine === undefined ? parsed.scenario : { ...parsed.scenario, engine };
   const tell = progress(io);
-  const simulation = createSimulation(scenario, { engine: engineOf(scenario), trees: treesOf(scenario.block) });
+  const simulation = createSimulation(scenario, {
+    engine: engineOf(scenario),
+    solutes: seasonSolutes,
+    trees: treesOf(scenario.block),
+  });
   while (simulation.status().kind === "running") {
     simulation.step();
     if (simulation.hour() % 24 === 0) tell(`day ${simulation.hour() / 24} of ${scenario.season.days}`);

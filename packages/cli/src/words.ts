@@ -140,7 +140,12 @@ Exit code 0: done; 1: faults in the input, one line each; 2: internal error.
   on: "on",
   cautionsTitle: "Cautions",
   cautions:
-    "these are answers of a model under the assumptions listed here, not measurements; check them with a spade and a tensiometer. Root depth, limits and soil curves are the least certain. It never predicts yield or money, and it leaves out salt, nitrogen, water draining from the lines after a stop, cracks and hysteresis.",
+    "these are answers of a model under the assumptions listed here, not measurements; check them with a spade and a tensiometer. Root depth, limits and soil curves are the least certain. It never predicts yield or money, and it leaves out hysteresis; water draining from the lines, cracks, mulch and trapped air unless the file names them;",
+  cautionsWithout: "and salt and nitrogen.",
+  cautionsWith:
+    "and of salt and nitrogen all that is not carried by water: sodium, chloride, gypsum, ammonium, gases, what roots take beyond the water they draw. ECe is a mean over cells, not a sample.",
+  chemicals:
+    "Chemicals in irrigation water: a backflow preventer and an interlock come first, and local codes and the product label rule. Nothing here is a recipe; never bypass a protection.",
   legend: [
     "Root-hours are hours weighted by the share of the roots concerned. Each hour of each root is one of three: thirsty (soil drier than the pull limit, beyond which the tree draws little), airless (too little air in the pores and the soil wetter than the tension at which air returns) or fine. Severity counts how much of its uptake a root had lost in those hours; a spell is an unbroken stretch with a quarter of the roots concerned.",
     "Below roots: water that left the rooted depth downward; negative if more came up. Window: the water between air-return (100 %) and the pull limit (0 %). Under-fed tree: the one on the lowest quarter of emitters. Floor: below this size a difference is not told from the model's own error, or does not matter.",
@@ -155,6 +160,7 @@ export const questionWords = {
   "emitter-flow": "the emitter flow",
   amount: "the amount of water",
   "start-time": "the start time",
+  nitrogen: "the nitrogen given",
 } as const;
 
 export const badgeWords = {

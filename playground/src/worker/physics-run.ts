@@ -1,6 +1,6 @@
 import { createSimulation, type Result } from "rootledger";
 import { type Arm, type Comparison, type ComparisonResult, gather, scenarioOf } from "rootledger/compare";
-import { engineOf } from "rootledger/scenario";
+import { engineOf, seasonSolutes } from "rootledger/scenario";
 import type { CheckAnswer, CheckRequest } from "./protocol.js";
 import { type Slices, slicedCompare, slicedRun } from "./sliced-compare.js";
 import { beginFrom } from "./soil-memory.js";
@@ -42,7 +42,11 @@ export async function checkWithPhysics(
   for (const soil of soils) {
     for (const programme of programmes) {
       const scenario = scenarioOf(slow, soil, programme);
-      const simulation = createSimulation(scenario, { engine: engineOf(scenario), trees: ["mean"] });
+      const simulation = createSimulation(scenario, {
+        engine: engineOf(scenario),
+        solutes: seasonSolutes,
+        trees: ["mean"],
+      });
       beginFrom(simulation, starts[physics.length]!);
       const result = await slicedRun(simulation, season.days * 24, {
         ...slices,

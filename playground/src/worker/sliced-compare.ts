@@ -1,5 +1,6 @@
 import { createSimulation, type Result, type SimulateOptions, type Simulation } from "rootledger";
 import { type Arm, type Comparison, type ComparisonResult, gather, scenarioOf } from "rootledger/compare";
+import { seasonSolutes } from "rootledger/scenario";
 
 /** Work between two looks at the message queue. */
 const sliceMs = 16;
@@ -35,7 +36,11 @@ export async function slicedCompare(
   const arms: Arm[] = [];
   for (const soil of soils) {
     for (const programme of programmes) {
-      const simulation = createSimulation(scenarioOf(comparison, soil, programme), { trees, cells });
+      const simulation = createSimulation(scenarioOf(comparison, soil, programme), {
+        trees,
+        cells,
+        solutes: seasonSolutes,
+      });
       if (prepare && !prepare(simulation, arms.length)) return undefined;
       const result = await slicedRun(simulation, season.days * 24, {
         ...slices,

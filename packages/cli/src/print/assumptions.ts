@@ -14,12 +14,15 @@ export function assumptions(results: readonly Result[], notes: readonly string[]
   const first = results[0];
   if (first === undefined) return "";
   const worst = Math.max(...results.flatMap((result) => [...result.ledger.residualFraction].map(Math.abs)));
+  const solutes = results.some((result) => result.solutes !== undefined);
+  const nitrogen = results.some((result) => result.solutes?.nitrogen !== undefined);
   const lines = used.map(({ path, value, source }) => wrapped(`${path} ${value} (${source})`, "    ", "  "));
   return [
     ...words.legend.map((text) => wrapped(text)),
     "\n",
     ...(notes.length > 0 ? [`${words.notes}\n`, ...notes.map((note) => wrapped(note, "    ", "  "))] : []),
-    wrapped(`${words.cautionsTitle}: ${words.cautions}`),
+    wrapped(`${words.cautionsTitle}: ${words.cautions} ${solutes ? words.cautionsWith : words.cautionsWithout}`),
+    ...(nitrogen ? [wrapped(words.chemicals)] : []),
     `${words.defaults}${lines.length === 0 ? `: ${words.noDefaults}` : ""}\n`,
     ...lines,
     wrapped(

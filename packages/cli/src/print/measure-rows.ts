@@ -1,3 +1,5 @@
+import type { Result } from "rootledger";
+
 /** How one measure is printed: `factor` turns the library's unit into the printed one. */
 export interface MeasureRow {
   readonly id: string;
@@ -36,7 +38,24 @@ export const measureRows: readonly MeasureRow[] = [
   row("window-low-point", "Lowest water", "% of window", 0, true, 100),
   row("pump-starts", "Pump starts", "", 0),
   row("storage-change", "Storage change", "L per tree", 0),
+  row("root-zone-ece", "ECe of the roots, season", "dS/m", 2, true),
+  row("root-zone-ece-end", "ECe of the roots, end", "dS/m", 2, true),
+  row("uptake-ece", "ECe where water was drawn", "dS/m", 2),
+  row("leaching-fraction", "Leaching fraction", "% of water in soil", 1, true, 100),
+  row("salt-held-back", "Held back by salt", "root-hours", 0, true),
+  row("salt-with-water", "Salt with the water", "g per tree", 0),
+  row("salt-below-roots", "Salt below roots", "g per tree", 0, true),
+  row("salt-storage-change", "Salt stored", "g per tree", 0, true),
+  row("nitrogen-given", "Nitrogen given", "g per tree", 1, true),
+  row("nitrogen-taken-up", "Nitrogen taken up", "g per tree", 1, true),
+  row("nitrogen-below-roots", "Nitrogen below roots", "g per tree", 1, true),
+  row("nitrogen-rootless-ground", "On ground without roots", "g N per tree", 1, true),
+  row("nitrogen-left", "Nitrogen left", "g per tree", 1),
 ];
+
+/** The rows of what a result has. @example rowsOf(result).length */
+export const rowsOf = ({ measures }: Pick<Result, "measures">): readonly MeasureRow[] =>
+  measureRows.filter((one) => measures.some(({ id }) => id === one.id));
 
 /** A value in the row's printed unit. @example printed(row, 0.677) // "67.7" */
 export function printed(row: MeasureRow, value: number): string {

@@ -3,6 +3,7 @@ import { type Arm, type Comparison, gather, scenarioOf } from "../compare/index.
 import { engineOf } from "../scenario/engine-of.js";
 import { simulate } from "../scenario/run.js";
 import type { SiteWeather } from "../scenario/scenario.js";
+import { seasonSolutes } from "../scenario/solutes/season-solutes.js";
 import type { TreeName } from "../water/result.js";
 import type { DrawSource } from "./draw.js";
 
@@ -51,7 +52,7 @@ export function layoutOf({ comparison, trees }: Pick<EnsemblePlan, "comparison" 
   const engine = engineOf(comparison);
   const arms = soils.flatMap((soil) =>
     programmes.map((programme): Arm => {
-      const result = simulate(scenarioOf(oneDay, soil, programme), { engine, trees });
+      const result = simulate(scenarioOf(oneDay, soil, programme), { engine, trees, solutes: seasonSolutes });
       return { soil: soil.name, programme: programme.name, result };
     }),
   );

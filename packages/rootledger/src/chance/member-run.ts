@@ -1,6 +1,7 @@
 import { type Arm, gather, scenarioOf } from "../compare/index.js";
 import { engineOf } from "../scenario/engine-of.js";
 import { simulate } from "../scenario/run.js";
+import { seasonSolutes } from "../scenario/solutes/season-solutes.js";
 import { drawMaker } from "./draw.js";
 import { editComparison } from "./edit.js";
 import type { EnsemblePlan } from "./ensemble-plan.js";
@@ -23,7 +24,7 @@ export function memberRun({ comparison, trees, draws, weatherYears }: EnsemblePl
     const engine = engineOf(edited);
     const arms = edited.soils.flatMap((soil) =>
       edited.programmes.map((programme): Arm => {
-        const result = simulate(scenarioOf(edited, soil, programme), { engine, trees });
+        const result = simulate(scenarioOf(edited, soil, programme), { engine, trees, solutes: seasonSolutes });
         if (result.status.kind !== "finished")
           throw new RangeError(`${programme.name} on ${soil.name}: ${ending(result)}`);
         return { soil: soil.name, programme: programme.name, result };

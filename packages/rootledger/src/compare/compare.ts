@@ -4,6 +4,7 @@ import { engineOf } from "../scenario/engine-of.js";
 import type { SimulateOptions } from "../scenario/options.js";
 import { simulate } from "../scenario/run.js";
 import type { Scenario, Soil } from "../scenario/scenario.js";
+import { seasonSolutes } from "../scenario/solutes/season-solutes.js";
 import { treesOf } from "../scenario/supply.js";
 import { version } from "../version.js";
 import { type DefaultUsed, measure, type Result } from "../water/result.js";
@@ -21,9 +22,16 @@ export interface CompareOptions extends SimulateOptions {
 
 /** The scenario of one arm. @example scenarioOf(comparison, comparison.soils[0], comparison.programmes[0]) */
 export function scenarioOf(comparison: Comparison, soil: Soil, programme: Programme): Scenario {
-  const { name, season, block, weather, start, engine } = comparison;
+  const { name, season, weather, start, engine } = comparison;
+  const block = withNitrogen(comparison);
   const scenario = { format: 1, name, season, block, weather, start, soil, programme } as const;
   return engine === undefined ? scenario : { ...scenario, engine };
+}
+
+/** Where one programme brings nitrogen, it is reckoned under all of them. */
+function withNitrogen({ block, programmes }: Comparison): Comparison["block"] {
+  if (block.nitrogen !== undefined || programmes.every(({ nitrogen }) => nitrogen === undefined)) return block;
+  return { ...block, nitrogen: { waterMgPerL: 0, startKgPerHa: 0 } };
 }
 
 /**
@@ -46,6 +54,7 @@ export function compare(comparison: Comparison, options: CompareOptions = {}): C
     for (const programme of programmes) {
       const result = simulate(scenarioOf(comparison, soil, programme), {
         engine: engineOf(comparison),
+        solutes: seasonSolutes,
         ...options,
         trees,
       });

@@ -28,7 +28,9 @@ export interface Floor {
  */
 export function floorOf(id: string, result: Result, soil: Soil, questions: readonly Question[], tree: number): Floor {
   const group = soilGroup(soil);
-  const kind: ChangeKind = questions.every((q) => q === "pulses" || q === "gap") ? "pulses" : "interval";
+  const kind: ChangeKind = questions.every((q) => q === "pulses" || q === "gap" || q === "nitrogen")
+    ? "pulses"
+    : "interval";
   const errors = group === undefined ? largestErrors(kind) : engineErrors[group][kind];
   const referee = result.engine === "richards";
   const value = (name: string): number => measure(result, name).values[tree];
@@ -77,6 +79,27 @@ export function floorOf(id: string, result: Result, soil: Soil, questions: reado
       return larger(0, value(id));
     case "storage-change":
       return larger(errors.drainage, value("applied"));
+    case "leaching-fraction":
+      return larger(errors.drainage, 1);
+    case "salt-below-roots":
+    case "salt-storage-change":
+      return larger(errors.drainage, value("salt-with-water"));
+    case "root-zone-ece":
+    case "root-zone-ece-end":
+    case "uptake-ece":
+      return larger(errors.drainage, value(id));
+    case "salt-held-back":
+      return larger(errors.thirstySeverity, hours);
+    case "nitrogen-taken-up":
+      return larger(errors.uptake, value("nitrogen-given"));
+    case "nitrogen-below-roots":
+    case "nitrogen-left":
+      return larger(errors.drainage, value("nitrogen-given"));
+    case "nitrogen-given":
+    case "nitrogen-rootless-ground":
+      return larger(0, value("nitrogen-given"));
+    case "salt-with-water":
+      return larger(0, value(id));
     case "longest-thirsty":
     case "longest-airless":
       return { size: mattersSpellH, basis: "half-day", reason: "smallest that matters: half a day" };

@@ -24,6 +24,7 @@ export function questionsBetween(
   else if (a.pulses > 1 && differ(a.gapMinutes, b.gapMinutes, 0.001)) questions.push("gap");
   if (differ(fromFlowLPerH, toFlowLPerH, 0.001)) questions.push("emitter-flow");
   if (a.startsH !== b.startsH) questions.push("start-time");
+  if (JSON.stringify(from.nitrogen) !== JSON.stringify(to.nitrogen)) questions.push("nitrogen");
   return questions;
 }
 

@@ -7,6 +7,7 @@ export const questions: Readonly<Record<Question, string>> = {
   "emitter-flow": "emitter flow",
   amount: "amount of water",
   "start-time": "start time",
+  nitrogen: "nitrogen",
 };
 
 export const measures: Readonly<Record<string, string>> = {

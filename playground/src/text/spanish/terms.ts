@@ -7,6 +7,7 @@ export const questions: Readonly<Record<Question, string>> = {
   "emitter-flow": "el caudal del emisor",
   amount: "la cantidad de agua",
   "start-time": "la hora de inicio",
+  nitrogen: "el nitrógeno",
 };
 
 export const measures: Readonly<Record<string, string>> = {
