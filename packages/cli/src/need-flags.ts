@@ -69,6 +69,7 @@ const weatherOf = (flags: NeedFlags, file: string) => ({
   elevationM: numberOf(flags["elevation-m"]),
   windHeightM: numberOf(flags["wind-height-m"]),
   et0Method: flags["et0-method"],
+  panCoefficient: numberOf(flags["pan-coefficient"]),
   longestGapDays: numberOf(flags["longest-gap-days"]),
   coefficient: numberOf(flags.kc),
   crop: flags.crop === undefined ? undefined : { preset: flags.crop },

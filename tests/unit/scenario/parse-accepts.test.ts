@@ -1,7 +1,7 @@
 import { simulate } from "rootledger";
 import { defaults, filesNamed, parseComparison, parseScenario } from "rootledger/scenario";
 import { describe, expect, it } from "vitest";
-import { dataText, demoFiles, demoJson } from "../../support/demo-files.js";
+import { dataText, demoFiles, demoJson, type Editable } from "../../support/demo-files.js";
 
 describe("the demo and station files", () => {
   it.each(["demo", "station"])("data/%s/comparison.json is accepted", (folder) => {
@@ -203,5 +203,47 @@ describe("defaults", () => {
   it("put the top share inside the published 80-90 %", () => {
     expect(defaults.topShare.value).toBeGreaterThanOrEqual(0.8);
     expect(defaults.topShare.value).toBeLessThanOrEqual(0.9);
+  });
+});
+
+describe("reference evapotranspiration by another method than the standard one", () => {
+  const withWeather = (weather: Editable, csv: string) => {
+    const file = demoJson("scenario");
+    file.season = { startDate: "2025-12-01", days: 2 };
+    file.weather = { ...file.weather, ...weather };
+    return parseScenario(file, { "weather.csv": csv });
+  };
+  const pan = "date,panMm,rainMm\n2025-12-01,8,0\n2025-12-02,6,0\n";
+
+  it("takes a pan times its coefficient, from a file without temperatures (FAO-56, Allen et al. 1998, eq. 55)", () => {
+    const read = withWeather({ et0Method: "pan", panCoefficient: 0.7 }, pan);
+    if (!read.ok) throw new Error(JSON.stringify(read.faults));
+    expect([...read.scenario.weather.et0Mm].map((mm) => mm.toFixed(6))).toEqual(["5.600000", "4.200000"]);
+  });
+
+  it("refuses a pan without a coefficient, a coefficient without a pan and a gap", () => {
+    const faultsOf = (weather: Editable, csv: string) => {
+      const read = withWeather(weather, csv);
+      return read.ok ? [] : read.faults.map(({ code, path }) => `${path} ${code}`);
+    };
+    expect(faultsOf({ et0Method: "pan" }, pan)).toEqual(["weather.panCoefficient pan-coefficient-out-of-range"]);
+    expect(faultsOf({ panCoefficient: 0.7, et0Method: "given" }, pan.replace("panMm", "et0Mm"))).toEqual([
+      "weather.panCoefficient only-beside",
+    ]);
+    expect(faultsOf({ et0Method: "pan", panCoefficient: 0.7 }, pan.replace("8", ""))).toEqual([
+      "weather.csv line 2, panMm missing-value",
+    ]);
+  });
+
+  it("has ASCE's short reference beside FAO-56's, a hair apart: only the constant of net longwave radiation differs", () => {
+    const day = "12,31,40,80,2,27.5,0";
+    const csv = `date,tMinC,tMaxC,rhMinPct,rhMaxPct,windMPerS,solarMJPerM2,rainMm\n2025-12-01,${day}\n2025-12-02,${day}\n`;
+    const et0 = (et0Method: string): number => {
+      const read = withWeather({ et0Method }, csv);
+      if (!read.ok) throw new Error(JSON.stringify(read.faults));
+      return read.scenario.weather.et0Mm[0] ?? Number.NaN;
+    };
+    expect(et0("asce-short")).not.toBe(et0("penman-monteith"));
+    expect(Math.abs(et0("asce-short") - et0("penman-monteith"))).toBeLessThan(0.01);
   });
 });

@@ -605,7 +605,7 @@ const scenarioCases: readonly [
     "not-one-of",
     "weather.et0Method",
     '"guess"',
-    /penman-monteith, hargreaves-samani, given/,
+    /penman-monteith, asce-short, hargreaves-samani, pan, given/,
   ],
   [
     "given ET0 that is not there",

@@ -13,7 +13,7 @@ import { defaults } from "./defaults.js";
 import { type Fault, fault } from "./faults.js";
 import { pick } from "./parse-default.js";
 import { filledStages } from "./parse-tree.js";
-import { gathered, inFile, ofSite, ruleUsed } from "./parse-weather.js";
+import { gathered, inFile, ofSite, panFaults, ruleUsed, siteOf } from "./parse-weather.js";
 import type { Season } from "./scenario.js";
 import type { NeedWeatherFile } from "./schema-need-weather.js";
 import { cropFaults } from "./tree-faults.js";
@@ -44,8 +44,9 @@ export function periodsFromWeather(
     ? pick(used, "weather.windHeightM", file.windHeightM, defaults.windHeightM)
     : (file.windHeightM ?? defaults.windHeightM.value);
   const method = pick(used, "weather.et0Method", file.et0Method, defaults.et0Method);
-  const site = { latitudeDeg: file.latitudeDeg, elevationM: file.elevationM, windHeightM };
+  const site = siteOf(file, windHeightM);
   found.push(...gathered(et0Faults(record, site, method)).map((one) => ofSite(one, file.file)));
+  found.push(...panFaults(file, method));
   if (found.length > 0) return refused(found);
   const { et0Mm, notes } = dailyEt0(record, site, method);
   if (method !== "given") used.push(...notes.map((rule) => ruleUsed(rule, file.file)));

@@ -12,6 +12,7 @@ import { type Fault, fault } from "./faults.js";
 import { pick } from "./parse-default.js";
 import type { Season, SiteWeather } from "./scenario.js";
 import type { WeatherFile } from "./schema-file.js";
+import type { SiteFile } from "./schema-site.js";
 
 export type WeatherRead =
   | { readonly ok: true; readonly weather: SiteWeather; readonly air: DayAir; readonly notes: readonly string[] }
@@ -48,14 +49,32 @@ function partOf(record: DailyWeather, season: Season, skip: number): DailyWeathe
   return part;
 }
 
+/** Where a record was taken, with what the method asks beside it. */
+export const siteOf = (file: SiteFile, windHeightM: number): WeatherSite => ({
+  latitudeDeg: file.latitudeDeg,
+  elevationM: file.elevationM,
+  windHeightM,
+  ...(file.panCoefficient === undefined ? {} : { panCoefficient: file.panCoefficient }),
+});
+
+/** A pan coefficient without the pan. */
+export function panFaults({ panCoefficient }: SiteFile, et0Method: SiteWeather["et0Method"]): Fault[] {
+  if (panCoefficient === undefined || et0Method === "pan") return [];
+  const terms = { others: "weather.et0Method pan", given: `weather.et0Method ${et0Method}` };
+  return [fault("only-beside", "weather.panCoefficient", panCoefficient, terms)];
+}
+
 function withEt0(record: DailyWeather, file: WeatherFile, notes: readonly string[], used: DefaultUsed[]): WeatherRead {
   const windHeightM = record.windMPerS.some((wind) => wind >= 0)
     ? pick(used, "weather.windHeightM", file.windHeightM, defaults.windHeightM)
     : (file.windHeightM ?? defaults.windHeightM.value);
   const et0Method = pick(used, "weather.et0Method", file.et0Method, defaults.et0Method);
-  const site: WeatherSite = { latitudeDeg: file.latitudeDeg, elevationM: file.elevationM, windHeightM };
-  const found = et0Faults(record, site, et0Method);
-  if (found.length > 0) return { ok: false, faults: gathered(found).map((one) => ofSite(one, file.file)) };
+  const site = siteOf(file, windHeightM);
+  const found = [
+    ...gathered(et0Faults(record, site, et0Method)).map((one) => ofSite(one, file.file)),
+    ...panFaults(file, et0Method),
+  ];
+  if (found.length > 0) return { ok: false, faults: found };
   const { et0Mm, sunriseH, sunsetH, notes: rules } = dailyEt0(record, site, et0Method);
   if (et0Method !== "given") used.push(...rules.map((rule) => ruleUsed(rule, file.file)));
   const rainIntensityMmPerH = pick(
@@ -66,7 +85,16 @@ function withEt0(record: DailyWeather, file: WeatherFile, notes: readonly string
   );
   const { startDate, days, rainMm } = record;
   const weather: SiteWeather = {
-    ...{ name: file.name, ...site, et0Method, rainIntensityMmPerH, startDate, days },
+    ...{
+      name: file.name,
+      latitudeDeg: file.latitudeDeg,
+      elevationM: file.elevationM,
+      windHeightM,
+      et0Method,
+      rainIntensityMmPerH,
+      startDate,
+      days,
+    },
     ...{ et0Mm, rainMm, sunriseH, sunsetH },
   };
   return { ok: true, weather, air: dayAir(record, windHeightM), notes: notes.map((note) => `${file.file}: ${note}`) };
@@ -86,7 +114,7 @@ export const inFile = (found: WeatherFault, file: string): Fault => ({
   terms: {},
 });
 
-const siteKeys: readonly string[] = ["latitudeDeg", "elevationM", "windHeightM"];
+const siteKeys: readonly string[] = ["latitudeDeg", "elevationM", "windHeightM", "panCoefficient"];
 
 /** A fault of a record or of its site. */
 export const ofSite = (found: WeatherFault, file: string): Fault =>

@@ -200,7 +200,7 @@ export interface SiteWeather {
   readonly latitudeDeg: number;
   readonly elevationM: number;
   readonly windHeightM: number;
-  readonly et0Method: "penman-monteith" | "hargreaves-samani" | "given";
+  readonly et0Method: "penman-monteith" | "asce-short" | "hargreaves-samani" | "pan" | "given";
   readonly rainIntensityMmPerH: number;
   /** First day of the columns below; the season lies inside them. */
   readonly startDate: string;

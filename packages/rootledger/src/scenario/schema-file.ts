@@ -1,18 +1,15 @@
 import { z } from "zod";
 import { defaults } from "./defaults.js";
-import type { EngineName, Season, SiteWeather, Start } from "./scenario.js";
+import type { EngineName, Season, Start } from "./scenario.js";
 import { type BlockFile, blockSchema } from "./schema-block.js";
-import { between, isoDate, named, orDefault, positive, whole } from "./schema-fields.js";
+import { isoDate, named, orDefault, positive, whole } from "./schema-fields.js";
 import { type ProgrammeFile, programmeSchema } from "./schema-programme.js";
+import { type SiteFile, siteFields } from "./schema-site.js";
 import { type SoilFile, soilSchema } from "./schema-soil.js";
 
-export interface WeatherFile {
+export interface WeatherFile extends SiteFile {
   name: string;
   file: string;
-  latitudeDeg: number;
-  elevationM: number;
-  windHeightM?: number | undefined;
-  et0Method?: SiteWeather["et0Method"] | undefined;
   rainIntensityMmPerH?: number | undefined;
 }
 
@@ -53,15 +50,7 @@ export const seasonSchema: z.ZodType<Season> = z.strictObject({
 export const weatherSchema: z.ZodType<WeatherFile> = z.strictObject({
   name: named("Place or station."),
   file: named("Daily weather file, relative to this file."),
-  latitudeDeg: between(-66, 66, "Latitude, degrees, south negative; the day-length formulas end at the polar circles."),
-  elevationM: between(-430, 5000, "Height above the sea, m."),
-  windHeightM: orDefault(between(0.5, 100, "Height at which wind was measured, m."), defaults.windHeightM),
-  et0Method: orDefault<SiteWeather["et0Method"]>(
-    z
-      .enum(["penman-monteith", "hargreaves-samani", "given"])
-      .describe("How reference evapotranspiration is found; given: the file has it."),
-    defaults.et0Method,
-  ),
+  ...siteFields,
   rainIntensityMmPerH: orDefault(
     positive(200, "Rate at which a day's rain falls, from midnight on, mm/h."),
     defaults.rainIntensityMmPerH,

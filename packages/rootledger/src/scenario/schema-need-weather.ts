@@ -1,16 +1,11 @@
 import { z } from "zod";
-import { defaults } from "./defaults.js";
-import type { SiteWeather } from "./scenario.js";
 import { type CropFile, cropSchema } from "./schema-crop.js";
-import { between, isoDate, named, orDefault, whole } from "./schema-fields.js";
+import { between, isoDate, named, whole } from "./schema-fields.js";
+import { type SiteFile, siteFields } from "./schema-site.js";
 
 /** A daily weather file with what a need by month asks beside it. */
-export interface NeedWeatherFile {
+export interface NeedWeatherFile extends SiteFile {
   file: string;
-  latitudeDeg: number;
-  elevationM: number;
-  windHeightM?: number | undefined;
-  et0Method?: SiteWeather["et0Method"] | undefined;
   longestGapDays?: number | undefined;
   coefficient?: number | undefined;
   kc?: { date: string; kc: number }[] | undefined;
@@ -22,13 +17,7 @@ const kc = (): z.ZodType<number> => between(0, 1.6, "Kc, over ET0.");
 export const needWeatherSchema: z.ZodType<NeedWeatherFile> = z
   .strictObject({
     file: named("Daily weather file, relative to this file."),
-    latitudeDeg: between(-66, 66, "Latitude, degrees, south negative."),
-    elevationM: between(-430, 5000, "Height above the sea, m."),
-    windHeightM: orDefault(between(0.5, 100, "Height at which wind was measured, m."), defaults.windHeightM),
-    et0Method: orDefault<SiteWeather["et0Method"]>(
-      z.enum(["penman-monteith", "hargreaves-samani", "given"]).describe("How ET0 is found; given: the file has it."),
-      defaults.et0Method,
-    ),
+    ...siteFields,
     longestGapDays: whole(
       1,
       31,

@@ -16,8 +16,8 @@ export type ParsedWeather =
 
 /**
  * Reads the plain daily weather file: comma separated, a header row, one row a day without gaps, decimal point, empty cell
- * where missing. Columns in any order: `date` (YYYY-MM-DD) and `rainMm`, with `tMinC` and `tMaxC` or `et0Mm` or both, and
- * optionally `rhMinPct`, `rhMaxPct`, `rhMeanPct`, `dewPointC`, `windMPerS`, `solarMJPerM2`, `sunshineH`, `panMm`. A missing
+ * where missing. Columns in any order: `date` (YYYY-MM-DD) and `rainMm`, with `tMinC` and `tMaxC`, or `et0Mm`, or `panMm`,
+ * and optionally `rhMinPct`, `rhMaxPct`, `rhMeanPct`, `dewPointC`, `windMPerS`, `solarMJPerM2`, `sunshineH`, `panMm`. A missing
  * temperature or rain is a fault unless a gap rule covers it. Never throws; all faults are returned at
  * once, of each kind in a column the first twenty and a count of the rest.
  *

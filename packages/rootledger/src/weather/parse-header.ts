@@ -25,14 +25,14 @@ export function readHeader(names: readonly string[], line: number, faults: Fault
         faults.add("duplicate-column", place, name, () => "must not be given twice");
       } else places[name] = index;
     });
-    for (const name of requiredColumns(places.et0Mm >= 0)) {
+    for (const name of requiredColumns(places.et0Mm >= 0 || places.panMm >= 0)) {
       if (places[name] >= 0) continue;
-      const unless = name.startsWith("t") ? ", unless et0Mm is given" : "";
+      const unless = name.startsWith("t") ? ", unless et0Mm or panMm is given" : "";
       faults.add("missing-column", place, "nothing", () => `must have the column ${name}${unless}`);
     }
   }
   return { cells: names.length, date: places.date, columns: places as Record<WeatherColumn, number> };
 }
 
-const requiredColumns = (et0Given: boolean): readonly string[] =>
-  et0Given ? ["date", "rainMm"] : ["date", "rainMm", "tMinC", "tMaxC"];
+const requiredColumns = (withoutTemperatures: boolean): readonly string[] =>
+  withoutTemperatures ? ["date", "rainMm"] : ["date", "rainMm", "tMinC", "tMaxC"];

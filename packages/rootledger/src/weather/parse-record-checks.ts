@@ -32,7 +32,9 @@ export function checkRecord({ weather, lines, given, broken }: RecordRead, fault
       if (temperaturesGiven) {
         missing(d, "tMinC", `is required on every day; a temperature is never filled in${unless}`);
         missing(d, "tMaxC", `is required on every day; a temperature is never filled in${unless}`);
-      } else missing(d, "et0Mm", "is required on every day without temperatures");
+      } else if (!(weather.panMm[d] >= 0)) {
+        missing(d, given.has("et0Mm") ? "et0Mm" : "panMm", "is required on every day without temperatures");
+      }
     }
     belowMax(d, "tMinC", "tMaxC");
     belowMax(d, "rhMinPct", "rhMaxPct");
