@@ -8,6 +8,7 @@ import { ensembleFlags, rankingFlags } from "./ensemble-flags.js";
 import { exit, type Io } from "./io.js";
 import { needCommand } from "./need.js";
 import { needFlags } from "./need-flags.js";
+import { planCommand } from "./plan.js";
 import { sheetCommand } from "./sheet.js";
 import { sheetFlags } from "./sheet-flags.js";
 import { simulateCommand } from "./simulate.js";
@@ -41,6 +42,7 @@ interface Entry {
 }
 
 const commands: Readonly<Record<string, Entry>> = {
+  plan: { run: planCommand, csv: true, file: "needed" },
   sheet: { run: sheetCommand, csv: false, file: "needed", flags: sheetFlags },
   simulate: { run: simulateCommand, csv: true, file: "needed" },
   compare: { run: compareCommand, csv: true, file: "needed", flags: [...ensembleFlags, ...armFlags] },

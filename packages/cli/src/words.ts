@@ -7,6 +7,7 @@ Usage
   rootledger simulate FILE            one programme on one soil over a season
   rootledger ensemble FILE            the same over draws of what is unknown: bands, paired differences, verdicts
   rootledger need FILE                litres per tree and per hectare that trees want; or by options
+  rootledger plan FILE                year by year: canopy, litres, open emitters, lines, fertiliser
   rootledger sheet FILE               half a page for the grower: litres, hours, starts, what would prove it wrong
   rootledger truth [FOLDER]           every published figure beside ours
   rootledger weather FILE [FILE ...]  what was understood of a station or sensor file; several are joined by date

@@ -22,3 +22,4 @@ export { type ExpectedReading, type Sheet, type SheetOpening, type SheetQuestion
 export { longestDrainH, type PitAnswer, type PitReadings, pitAnswer, type StructureGuess } from "./spade-and-tape.js";
 export { type StartWindow, type StartWindowOptions, startWindow } from "./start-window.js";
 export { type SensorSite, type SensorSites, sensorSites } from "./where-to-put-sensors.js";
+export { type YearOfPlan, type YearsPlan, type YearsQuestion, yearsPlan } from "./years-plan.js";

@@ -14,6 +14,7 @@ export {
   parseScenario,
 } from "./parse.js";
 export { needJsonSchema, type ParsedNeed, parseNeed } from "./parse-need.js";
+export { type ParsedPlan, type Plan, parsePlan, planJsonSchema } from "./parse-plan.js";
 export { parseWeatherRecord } from "./parse-record.js";
 export type { WeatherRead } from "./parse-weather.js";
 export { type PracticeAccount, type PracticeAccounts, practiceAccounts } from "./practice-account.js";

@@ -1,0 +1,30 @@
+import { yearsPlan } from "rootledger/advise";
+import { parsePlan } from "rootledger/scenario";
+import { exit, type Io } from "./io.js";
+import { faultLines } from "./print/faults.js";
+import { jsonText } from "./print/json.js";
+import { planText } from "./print/plan.js";
+import { planCsv } from "./print/plan-csv.js";
+import { readInput } from "./read-input.js";
+import type { Asked } from "./run.js";
+
+/** `rootledger plan FILE`: canopy, litres, open emitters and nutrients by year. */
+export async function planCommand({ file, output }: Asked, io: Io): Promise<number> {
+  const input = await readInput(file, io);
+  const parsed = input.ok ? parsePlan(input.value) : input;
+  if (!parsed.ok) {
+    io.stderr(faultLines(parsed.faults));
+    return exit.faults;
+  }
+  const { plan, defaultsUsed } = parsed;
+  const { offsetsM, emitterSpacingM, treeSpacingM, rowSpacingM, sector, ...rest } = plan;
+  const years = yearsPlan({
+    ...rest,
+    layout: { offsetsM, emitterSpacingM, treeSpacingM, rowSpacingM },
+    ...(sector === undefined ? {} : { sector }),
+  });
+  if (output === "json") io.stdout(jsonText({ name: plan.name, ...years, defaultsUsed }));
+  else if (output === "csv") io.stdout(planCsv(years));
+  else io.stdout(planText(plan.name, years, defaultsUsed));
+  return exit.done;
+}
