@@ -202,6 +202,20 @@ describe("what becomes of nitrogen", () => {
     expect(measure(held, "nitrogen-left").values[0]).toBeGreaterThan(measure(free, "nitrogen-left").values[0]);
   });
 
+  it("says when a run leaves too little clean water after the injection, or a month's amount is not given", () => {
+    const notesOf = (litres: number, kgPerHaByMonth: number[]): readonly string[] => {
+      const throughWater = { afterMinutes: 25, injectMinutes: 45, amount: { kgPerHaByMonth } };
+      const programme: Programme = { ...calendar("one", 40, 1, litres), nitrogen: { throughWater } };
+      return run({ days: 33, programme }).notes;
+    };
+    const december = [0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 10];
+    expect(notesOf(64, december)).toEqual([]);
+    expect(notesOf(48, december)).toEqual([expect.stringMatching(/^20\.0 min of clean water .* 30 are usual/)]);
+    expect(notesOf(64, [31, ...december.slice(1)])).toEqual([
+      expect.stringMatching(/^2\.00 kg\/ha .* month 1 not given/),
+    ]);
+  });
+
   it("a dose by hand lies on dry ground until water enters", () => {
     const programme: Programme = {
       ...calendar("none before day 5", 1, 1, 100),

@@ -1,6 +1,9 @@
+import { usualInjection } from "../../lines/fertigation.js";
 import { dateOf, dayNumber } from "../../numeric/day-number.js";
-import { injectionSchedule } from "../../programme/injection.js";
+import { type Injection, injectionSchedule } from "../../programme/injection.js";
+import { type Programme, pulseHours } from "../../programme/programme.js";
 import { saltMgPerL } from "../../tree/salinity-water.js";
+import { minutesPerH } from "../../units.js";
 import type { Prepared } from "../ground-of.js";
 import type { Scenario } from "../scenario.js";
 import { momentsUpTo } from "../tree-run.js";
@@ -35,11 +38,26 @@ export function lineNitrogen({ block, programme, season }: Scenario, prepared: P
       const passed = momentsUpTo(eventsH, hour);
       return passed % 2 === 1 ? own + mgPerL[(passed - 1) / 2] * mgPerCm3PerMgPerL : own;
     },
-    notes: notGivenKgPerHa.map(
-      ({ month, kgPerHa }) =>
-        `${kgPerHa.toPrecision(3)} kg/ha of nitrogen of month ${month} not given: no run carries it`,
-    ),
+    notes: [
+      ...notGivenKgPerHa.map(
+        ({ month, kgPerHa }) =>
+          `${kgPerHa.toPrecision(3)} kg/ha of nitrogen of month ${month} not given: no run carries it`,
+      ),
+      ...flushNotes(programme, injection, treeFlowLPerH),
+    ],
   };
+}
+
+/** Runs that end sooner after the injection than is usual. */
+function flushNotes({ runs }: Programme, { afterMinutes, injectMinutes }: Injection, treeFlowLPerH: number): string[] {
+  const shortest = Math.min(...runs.map((run) => run.pulses * pulseHours(run, treeFlowLPerH) * minutesPerH));
+  const flush = shortest - afterMinutes - injectMinutes;
+  const { flushMinutes } = usualInjection;
+  if (!(flush < flushMinutes - 1e-9)) return [];
+  const clean = flush > 0 ? flush : 0;
+  return [
+    `${clean.toPrecision(3)} min of clean water after the injection; ${flushMinutes} are usual, else product stays in the lines`,
+  ];
 }
 
 /** Mass laid on each lane at an hour of the season, mg. */
