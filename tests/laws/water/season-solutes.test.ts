@@ -71,7 +71,10 @@ describe("books of salt and nitrogen", () => {
       salt,
     } as const;
     const wet = { days: 9, texture: "loam", bottom: { kind: "water-table" }, programme: fed, salt } as const;
-    const results = [run(flood), run(wet), run({ days: 4, programme: fed, rainMm, salt }, "richards")];
+    const dry = scenarioWith({ days: 6, texture: "clay", programme: fed, rainMm, salt });
+    const cracked = { ...dry, soil: { ...dry.soil, cracks: { fraction: 0.3, toDepthCm: 50 } } };
+    const throughCracks = simulate(cracked, { solutes: seasonSolutes });
+    const results = [run(flood), run(wet), run({ days: 4, programme: fed, rainMm, salt }, "richards"), throughCracks];
     for (const { status, solutes } of results) {
       expect(status.kind).toBe("finished");
       expect(worst(solutes?.salt?.residualFraction)).toBeLessThan(1e-9);
