@@ -1,17 +1,21 @@
-import { css, html, LitElement, type TemplateResult } from "lit";
+import { html, LitElement, nothing, type TemplateResult } from "lit";
 import { keyed } from "lit/directives/keyed.js";
+import { defaults } from "rootledger/scenario";
 import { nextTurn } from "./charts/turn.js";
 import "./fields/choice-field.js";
 import "./pages/compare-page.js";
 import type { CheckView } from "./pages/check-view.js";
 import "./pages/model-status.js";
+import { PageLoader } from "./pages/page-loader.js";
+import { shellStyles } from "./shell-styles.js";
+import { blockFile } from "./state/block-file.js";
 import { comparisonFile, type Excerpt } from "./state/comparison-file.js";
-import { demo, initialScene } from "./state/demo.js";
+import { type DemoFile, demo, initialScene } from "./state/demo.js";
 import { fieldsOf } from "./state/fields.js";
 import { keepLanguage, keptLanguage } from "./state/kept-language.js";
 import { plansOf } from "./state/programme-plan.js";
 import { treeFlowLPerH } from "./state/same-litres.js";
-import { type Scene, spanDays } from "./state/scene.js";
+import { type PageName, pageNames, type Scene, spanDays } from "./state/scene.js";
 import { Store } from "./state/store.js";
 import { type Language, languages } from "./text/locale.js";
 import { setLanguage, words } from "./text/words.js";
@@ -24,29 +28,19 @@ const previewDays = 14;
 
 /** The frame of every page: holds the scene and the model, and carries changes from one to the other. */
 export class Shell extends LitElement {
-  static override styles = css`
-    :host { display: block; max-width: 116rem; margin: 0 auto; padding: 0 clamp(1rem, 2.4vw, 2.5rem); }
-    .top { display: flex; flex-wrap: wrap; gap: 0.3rem 1.2rem; align-items: baseline; padding: 0.8rem 0 0.5rem; border-bottom: 1px solid var(--rule); }
-    .top strong { font-weight: 650; }
-    .top .tag { color: var(--ink-quiet); }
-    .top .right { margin-left: auto; display: flex; gap: 1rem; align-items: baseline; flex-wrap: wrap; }
-    button { font: inherit; color: var(--ink); background: none; border: 0; border-bottom: 1.5px solid var(--ink); padding: 0.1em 0.2em; cursor: pointer; }
-    button:focus-visible { outline: 3px solid var(--ink); outline-offset: 2px; }
-    .skip { position: absolute; left: -100vw; }
-    .skip:focus { position: static; }
-    @media (max-width: 700px) { .tag, .wall { display: none; } }
-    .top[data-wall] { padding: 0.2rem 0; border: 0; font-size: var(--size-small); }
-    .top[data-wall] :is(.tag, rl-choice-field) { display: none; }
-    @media print { .right { display: none; } }
-  `;
+  static override styles = shellStyles;
 
   readonly #initial: Scene = {
-    ...initialScene(demo, (flow) => treeFlowLPerH(demo.block, flow)),
+    ...initialScene(demo, (flow) => treeFlowLPerH(demo.block, flow), {
+      rootRadiusM: 0.3,
+      rootDepthCm: defaults.rootDepthCm.value,
+    }),
     language: keptLanguage(),
   };
   readonly #store = new Store(this.#initial, fieldsOf(this.#initial, demo.season.days));
   readonly #model = new Model(startWorker);
   readonly #check = new PhysicsCheck(startWorker);
+  readonly #loader = new PageLoader();
   #asked = "";
   /** The scene of the newest season that was computed, to go back to. */
   #lastGood: Scene | undefined;
@@ -59,6 +53,7 @@ export class Shell extends LitElement {
       this.requestUpdate();
     });
     this.#check.addEventListener("check-changed", () => this.requestUpdate());
+    this.#loader.addEventListener("page-changed", () => this.requestUpdate());
     this.#sceneChanged();
   }
 
@@ -75,11 +70,11 @@ export class Shell extends LitElement {
 
   /** Drawn anew as a whole when the language changes. */
   #frame(scene: Scene): TemplateResult {
-    const model = this.#model;
     return html`
       <header class="top" ?data-wall=${scene.wall}>
-        <button type="button" class="skip" @click=${this.#skip}>${words.skipToPictures}</button>
-        <strong>${words.appName}</strong><span class="tag">${words.tagline}</span>
+        <button type="button" class="skip" @click=${this.#skip}>${scene.page === "compare" ? words.skipToPictures : words.pages.skip}</button>
+        <strong>${words.appName}</strong>
+        <nav aria-label=${words.pages.label}>${pageNames.map((page) => this.#pageLink(page, scene))}</nav>
         <span class="right">
           <button type="button" class="wall" @click=${() => this.#edit((s) => ({ ...s, wall: !s.wall }))}>${scene.wall ? words.wall.off : words.wall.on}</button>
           <rl-choice-field .label=${words.language.label} .value=${scene.language} .choices=${languages.map((value) => ({ value, text: words.language[value] }))}
@@ -89,16 +84,52 @@ export class Shell extends LitElement {
             @choice-changed=${(e: CustomEvent<Scene["theme"]>) => this.#edit((s) => ({ ...s, theme: e.detail }))}></rl-choice-field>
         </span>
       </header>
-      <main>
-        <rl-compare-page .demo=${demo} .scene=${scene} .plans=${plansOf(scene, demo)} .season=${model.season} .preview=${model.preview} .stale=${model.stale} .wall=${scene.wall} .check=${this.#checkView()}
-          @check-asked=${() => this.#askCheck()} @check-stopped=${() => this.#check.stop()}
-          @scene-edited=${(e: CustomEvent<(scene: Scene) => Scene>) => this.#edit(e.detail)}>
-          <rl-model-status slot="status" .state=${model.state} .faults=${this.#store.faults} .stale=${model.stale} .previewDays=${model.preview ? previewDays : 0}
-            .days=${demo.season.days} .arms=${scene.programmes.length * scene.soils.length} .canUndo=${this.#lastGood !== undefined}
-            @undo=${() => this.#edit(() => this.#lastGood ?? this.#initial)} @retry=${() => this.#ask()} @dismiss=${() => this.#store.forgetFaults()}></rl-model-status>
-        </rl-compare-page>
-      </main>
+      <main tabindex="-1" @scene-edited=${(e: CustomEvent<(scene: Scene) => Scene>) => this.#edit(e.detail)}>${this.#page(scene)}</main>
     `;
+  }
+
+  #pageLink(page: PageName, scene: Scene): TemplateResult {
+    const open = (event: MouseEvent): void => {
+      if (event.ctrlKey || event.metaKey || event.shiftKey) return;
+      event.preventDefault();
+      if (page !== scene.page) this.#store.go((s) => ({ ...s, page }));
+      scrollTo(0, 0);
+    };
+    const address = this.#store.linkTo({ ...scene, page });
+    return html`<a href=${address === "" ? "./" : address} aria-current=${page === scene.page ? "page" : nothing} @click=${open}>${words.pages.names[page]}</a>`;
+  }
+
+  #page(scene: Scene): TemplateResult {
+    const { page } = scene;
+    const state = this.#loader.stateOf(page);
+    if (state === "fetching") return html`<p class="fetching" role="status">${words.pages.fetching(page)}</p>`;
+    if (state === "missing") {
+      return html`<div class="fetching" role="status"><p>${words.pages.missing}</p>
+        <button type="button" @click=${() => this.#loader.retry(page)}>${words.pages.again}</button></div>`;
+    }
+    switch (page) {
+      default:
+        return this.#comparePage(scene);
+    }
+  }
+
+  #comparePage(scene: Scene): TemplateResult {
+    const model = this.#model;
+    const file = this.#base(scene);
+    return html`<rl-compare-page .demo=${file} .scene=${scene} .plans=${plansOf(scene, file)} .season=${model.season} .preview=${model.preview} .stale=${model.stale} .wall=${scene.wall} .check=${this.#checkView()}
+      @check-asked=${() => this.#askCheck()} @check-stopped=${() => this.#check.stop()}>${this.#status(scene)}</rl-compare-page>`;
+  }
+
+  #status(scene: Scene): TemplateResult {
+    const model = this.#model;
+    return html`<rl-model-status slot="status" .state=${model.state} .faults=${this.#store.faults} .stale=${model.stale} .previewDays=${model.preview ? previewDays : 0}
+      .days=${demo.season.days} .arms=${scene.programmes.length * scene.soils.length} .canUndo=${this.#lastGood !== undefined}
+      @undo=${() => this.#edit((s) => ({ ...(this.#lastGood ?? this.#initial), page: s.page }))} @retry=${() => this.#ask()} @dismiss=${() => this.#store.forgetFaults()}></rl-model-status>`;
+  }
+
+  /** The demo with the block as it is set. */
+  #base(scene: Scene): DemoFile {
+    return { ...demo, block: blockFile(demo.block, this.#initial.block, scene.block) };
   }
 
   #speak(language: Language): void {
@@ -115,7 +146,7 @@ export class Shell extends LitElement {
     const root = document.documentElement;
     if (root.lang !== scene.language || this.#asked === "") setLanguage(scene.language);
     root.lang = scene.language;
-    document.title = words.pageTitle;
+    document.title = `${words.appName}: ${words.pages.titles[scene.page]}`;
     if (scene.theme === "auto") root.removeAttribute("data-theme");
     else root.dataset.theme = scene.theme;
     root.toggleAttribute("data-wall", scene.wall);
@@ -128,13 +159,14 @@ export class Shell extends LitElement {
     const { scene } = this.#store;
     const file = this.#file();
     const key = JSON.stringify(file);
-    const asked = `${scene.tree} ${key}`;
+    const tree = scene.tree === "over-fed" && !scene.block.drains ? "mean" : scene.tree;
+    const asked = `${tree} ${key}`;
     if (asked === this.#asked && when === "only if needed") return;
     this.#asked = asked;
     if (this.#check.subject?.key !== key) this.#check.stop();
     const { firstDay } = spanDays({ hour: scene.hour, span: String(previewDays) as Scene["span"] }, demo.season.days);
     const excerpt = { firstDay, days: Math.min(previewDays, demo.season.days) };
-    this.#model.ask({ file, tree: scene.tree, preview: { file: this.#file(excerpt), firstDay } });
+    this.#model.ask({ file, tree, preview: { file: this.#file(excerpt), firstDay } });
   }
 
   #file(excerpt?: Excerpt): object {
@@ -143,7 +175,7 @@ export class Shell extends LitElement {
       programmes: scene.programmes.map((p, i) => `${"ABCD"[i]}: ${words.programmes.name(p.everyDays, p.pulses)}`),
       soils: scene.soils.map((soil, i) => `${i + 1}: ${words.soil.name(soil.texture, soil.structure)}`),
     };
-    return comparisonFile(demo, scene, names, excerpt);
+    return comparisonFile(this.#base(scene), scene, names, excerpt);
   }
 
   /** The days in view by the slow engine, from the soil as the season has it on the first of them. */
@@ -162,7 +194,8 @@ export class Shell extends LitElement {
 
   #skip(): void {
     const page = this.renderRoot.querySelector("rl-compare-page");
-    page?.shadowRoot?.querySelector<LitElement>("rl-time-scrubber")?.focus();
+    const hand = page?.shadowRoot?.querySelector<LitElement>("rl-time-scrubber");
+    (hand ?? this.renderRoot.querySelector("main"))?.focus();
   }
 }
 

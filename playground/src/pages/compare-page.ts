@@ -10,7 +10,7 @@ import { nextTurn } from "../charts/turn.js";
 import type { DemoFile } from "../state/demo.js";
 import { withSoil } from "../state/fields.js";
 import { changedProgramme, lockedScene, type ProgrammePlan, unlockedScene } from "../state/programme-plan.js";
-import { type ProgrammeScene, type Scene, type SoilScene, spanDays, spans } from "../state/scene.js";
+import { type ProgrammeScene, type Scene, type SoilScene, spanDays, spans, treeChoices } from "../state/scene.js";
 import { dayLabel } from "../text/number-format.js";
 import { words } from "../text/words.js";
 import type { Answer } from "../worker/protocol.js";
@@ -152,7 +152,7 @@ export class ComparePage extends LitElement {
           @lock-changed=${(e: CustomEvent<boolean>) => this.#change((s) => (e.detail ? lockedScene(s, this.demo) : unlockedScene(s, this.demo)))}
           @litres-changed=${(e: CustomEvent<number>) => this.#change((s) => ({ ...s, litresPerDay: e.detail }))}></rl-litres-field>
         ${choice("start", ["settled", "same-state"], words.start)}
-        ${choice("tree", ["mean", "under-fed"], words.tree)}
+        ${choice("tree", scene.block.drains ? treeChoices : ["mean", "under-fed"], words.tree)}
         <rl-choice-field .label=${`${words.span.label}:`} .value=${scene.span} .choices=${spans.map((value) => ({ value, text: words.span[value] }))}
           @choice-changed=${(e: CustomEvent<Scene["span"]>) => this.#change((s) => ({ ...s, span: e.detail }))}></rl-choice-field>
       </div>

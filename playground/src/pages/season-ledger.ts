@@ -27,9 +27,13 @@ export class SeasonLedger extends LitElement {
     const w = words.ledger;
     const litres = (of: (v: ArmView) => number): string[] => views.map((v) => whole(of(v) / cm3PerL));
     const out = (cm3: (v: ArmView) => Float64Array): string[] => litres((v) => -cm3(v)[v.tree]!);
+    const held = (name: string, cm3: (v: ArmView) => Float64Array): [string, string[], string][] =>
+      views.some((v) => cm3(v)[v.tree]! > 0) ? [[name, out(cm3), ""]] : [];
     const rows: [string, string[], string][] = [
       [w.emitters, litres((v) => v.result.ledger.emitterCm3[v.tree]!), ""],
       [w.rain, litres((v) => v.result.ledger.rainCm3[v.tree]!), "sum"],
+      ...held(w.heldByLeaves, (v) => v.result.ledger.heldByCanopyCm3),
+      ...held(w.heldByLayer, (v) => v.result.ledger.heldByLayerCm3),
       [w.drank, out((v) => v.result.ledger.transpirationCm3), ""],
       [w.evaporated, out((v) => v.result.ledger.evaporationCm3), ""],
       [w.runoff, out((v) => v.result.ledger.runoffCm3), ""],

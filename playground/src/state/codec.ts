@@ -46,3 +46,16 @@ export const clockTime: Codec<string> = {
   read: (text) => (/^([01]\d|2[0-3]):[0-5]\d$/.test(text) ? text : undefined),
   write: (value) => value,
 };
+
+/** Whole numbers from 0 up to below `limit`, rising, written with dots; empty for none. */
+export function placesBelow(limit: number): Codec<readonly number[]> {
+  return {
+    rule: `whole numbers from 0 to ${limit - 1}, rising, with dots between them`,
+    read: (text) => {
+      if (text === "") return [];
+      const places = text.split(".").map((part) => (/^\d{1,4}$/.test(part) ? Number(part) : Number.NaN));
+      return places.every((place, i) => place < limit && (i === 0 || place > places[i - 1]!)) ? places : undefined;
+    },
+    write: (places) => places.join("."),
+  };
+}

@@ -1,5 +1,6 @@
 import comparisonText from "../../../data/demo/comparison.json?raw";
-import type { ProgrammeScene, Scene, SoilScene } from "./scene.js";
+import { blockScene } from "./block-file.js";
+import type { BlockScene, ProgrammeScene, Scene, SoilScene } from "./scene.js";
 import type { StructureWord } from "./soil-words.js";
 
 /** The parts of the demo's comparison file that the controls start from. The model reads and checks the whole file. */
@@ -17,11 +18,13 @@ export interface DemoFile {
 export interface DemoBlock {
   readonly treeSpacingM: number;
   readonly rowSpacingM: number;
-  readonly tree: { readonly name: string; readonly canopyDiameterM: number };
+  readonly tree: { readonly name: string; readonly canopyDiameterM: number; readonly roots?: object };
   readonly lines: {
     readonly offsetsM: readonly number[];
     readonly emitterSpacingM: number;
     readonly emitterFlowLPerH: number;
+    readonly pluggedPerTree?: number;
+    readonly drainOut?: object;
   };
 }
 
@@ -59,7 +62,11 @@ const firstGapMinutes = 60;
 const openingHour = 43 * 24 + 8;
 
 /** The scene that shows the demo unchanged. */
-export function initialScene(file: DemoFile, treeFlow: (flowLPerH: number) => number): Scene {
+export function initialScene(
+  file: DemoFile,
+  treeFlow: (flowLPerH: number) => number,
+  roots: Pick<BlockScene, "rootRadiusM" | "rootDepthCm">,
+): Scene {
   const lineFlow = file.block.lines.emitterFlowLPerH;
   const programmes = file.programmes.map((p): ProgrammeScene => {
     const run = p.runs[0]!;
@@ -79,6 +86,8 @@ export function initialScene(file: DemoFile, treeFlow: (flowLPerH: number) => nu
   const runLitres = (treeFlow(first.flowLPerH) * first.pulses * first.pulseMinutes) / 60;
   const runs = Math.ceil((file.season.days - firstDayOf(file, 0)) / first.everyDays);
   return {
+    page: "compare",
+    block: blockScene(file.block, roots),
     programmes,
     soils: file.soils.map(soilScene),
     sameLitres: true,
@@ -88,6 +97,7 @@ export function initialScene(file: DemoFile, treeFlow: (flowLPerH: number) => nu
     hour: openingHour,
     span: "14",
     shown: 0,
+    shownSoil: 0,
     language: "en",
     theme: "auto",
     wall: false,

@@ -1,7 +1,15 @@
 import { limits } from "../fields/limits.js";
 import { languages } from "../text/locale.js";
-import { type Codec, clockTime, numberBetween, oneOf, wholeBetween, yesOrNo } from "./codec.js";
-import { type ProgrammeScene, type Scene, type SoilScene, spans } from "./scene.js";
+import { type Codec, clockTime, numberBetween, oneOf, placesBelow, wholeBetween, yesOrNo } from "./codec.js";
+import {
+  type BlockScene,
+  type ProgrammeScene,
+  pageNames,
+  type Scene,
+  type SoilScene,
+  spans,
+  treeChoices,
+} from "./scene.js";
 import { structureWords, textures } from "./soil-words.js";
 
 /** One entry of a link: its key, how it is checked, and where it lives in the scene. */
@@ -18,6 +26,13 @@ const letters = ["a", "b", "c", "d"] as const;
 /** The table of everything a link may hold, for a scene of this shape. @example fieldsOf(initial, 126) */
 export function fieldsOf(initial: Scene, seasonDays: number): readonly Field[] {
   return [
+    field(
+      "page",
+      oneOf(pageNames),
+      (s) => s.page,
+      (s, page) => ({ ...s, page }),
+    ),
+    ...blockFields(),
     ...initial.programmes.flatMap((_, i) => programmeFields(i)),
     ...initial.soils.flatMap((_, i) => soilFields(i)),
     field(
@@ -40,7 +55,7 @@ export function fieldsOf(initial: Scene, seasonDays: number): readonly Field[] {
     ),
     field(
       "tree",
-      oneOf<Scene["tree"]>(["mean", "under-fed"]),
+      oneOf(treeChoices),
       (s) => s.tree,
       (s, tree) => ({ ...s, tree }),
     ),
@@ -63,6 +78,12 @@ export function fieldsOf(initial: Scene, seasonDays: number): readonly Field[] {
       (s, shown) => ({ ...s, shown }),
     ),
     field(
+      "soil",
+      wholeBetween(0, initial.soils.length - 1),
+      (s) => s.shownSoil,
+      (s, shownSoil) => ({ ...s, shownSoil }),
+    ),
+    field(
       "lang",
       oneOf(languages),
       (s) => s.language,
@@ -80,6 +101,29 @@ export function fieldsOf(initial: Scene, seasonDays: number): readonly Field[] {
       (s) => s.wall,
       (s, wall) => ({ ...s, wall }),
     ),
+  ];
+}
+
+function blockFields(): Field[] {
+  const part = <K extends keyof BlockScene>(name: string, k: K, codec: Codec<BlockScene[K]>) =>
+    field(
+      name,
+      codec,
+      (s) => s.block[k],
+      (s, value) => withBlock(s, { [k]: value }),
+    );
+  return [
+    part("trees", "treeSpacingM", numberBetween(...limits.treeSpacingM)),
+    part("rows", "rowSpacingM", numberBetween(...limits.rowSpacingM)),
+    part("canopy", "canopyDiameterM", numberBetween(...limits.canopyDiameterM)),
+    part("lines", "lines", wholeBetween(...limits.lines)),
+    part("line.distance", "lineDistanceM", numberBetween(...limits.lineDistanceM)),
+    part("emitters", "emitterSpacingM", numberBetween(...limits.emitterSpacingM)),
+    part("plugged", "plugged", placesBelow(limits.emittersPerTree)),
+    part("drain", "drains", yesOrNo),
+    part("roots", "roots", oneOf<BlockScene["roots"]>(["along-lines", "disc"])),
+    part("root.radius", "rootRadiusM", numberBetween(...limits.rootRadiusM)),
+    part("root.depth", "rootDepthCm", numberBetween(...limits.rootDepthCm)),
   ];
 }
 
@@ -132,4 +176,11 @@ export function withProgramme(scene: Scene, i: number, change: Partial<Programme
 
 export function withSoil(scene: Scene, i: number, change: Partial<SoilScene>): Scene {
   return { ...scene, soils: scene.soils.map((soil, k) => (k === i ? { ...soil, ...change } : soil)) };
+}
+
+/** A changed block. Another layout has other places for emitters, so all of them are open again; lines that stay full have no over-fed tree. */
+export function withBlock(scene: Scene, change: Partial<BlockScene>): Scene {
+  const moved = ["treeSpacingM", "lines", "emitterSpacingM"].some((key) => key in change) && !("plugged" in change);
+  const block = { ...scene.block, ...change, ...(moved ? { plugged: [] } : {}) };
+  return { ...scene, block, tree: !block.drains && scene.tree === "over-fed" ? "mean" : scene.tree };
 }

@@ -2,10 +2,10 @@ import { lineLayout } from "rootledger/lines";
 import type { DemoBlock } from "./demo.js";
 import type { ProgrammeScene, Scene } from "./scene.js";
 
-/** Flow of all emitters of one tree, L/h. */
+/** Flow of the open emitters of one tree, L/h. */
 export function treeFlowLPerH(block: DemoBlock, flowLPerH: number): number {
-  const { offsetsM, emitterSpacingM } = block.lines;
-  return lineLayout(offsetsM, block.treeSpacingM, emitterSpacingM).emittersPerTree * flowLPerH;
+  const { offsetsM, emitterSpacingM, pluggedPerTree = 0 } = block.lines;
+  return (lineLayout(offsetsM, block.treeSpacingM, emitterSpacingM).emittersPerTree - pluggedPerTree) * flowLPerH;
 }
 
 /** Runs that begin in the season. @example runsIn(126, { everyDays: 7 }, 0) // 18 */

@@ -3,6 +3,8 @@ import type { StructureWord } from "./soil-words.js";
 
 /** All that a person can set; a link carries what differs from the start. */
 export interface Scene {
+  readonly page: PageName;
+  readonly block: BlockScene;
   readonly programmes: readonly ProgrammeScene[];
   readonly soils: readonly SoilScene[];
   /** Every programme brings the same litres over the season. */
@@ -10,16 +12,42 @@ export interface Scene {
   /** Mean over the season, L per tree and day; rules where `sameLitres` holds. */
   readonly litresPerDay: number;
   readonly start: "settled" | "same-state";
-  readonly tree: "mean" | "under-fed";
+  readonly tree: TreeChoice;
   /** Hour since the season's start that the pictures show. */
   readonly hour: number;
   readonly span: Span;
-  /** Programme shown where there is room for one. */
+  /** Programme and soil shown where there is room for one. */
   readonly shown: number;
+  readonly shownSoil: number;
   readonly language: Language;
   readonly theme: "auto" | "light" | "dark";
   /** Large type, pictures and one number only. */
   readonly wall: boolean;
+}
+
+export const pageNames = ["compare", "block", "section", "sheet", "class", "truth"] as const;
+export type PageName = (typeof pageNames)[number];
+
+export const treeChoices = ["mean", "under-fed", "over-fed"] as const;
+export type TreeChoice = (typeof treeChoices)[number];
+
+/** Trees, lines and emitters of the block. */
+export interface BlockScene {
+  readonly treeSpacingM: number;
+  readonly rowSpacingM: number;
+  readonly canopyDiameterM: number;
+  readonly lines: number;
+  /** Between neighbouring lines of a row. */
+  readonly lineDistanceM: number;
+  readonly emitterSpacingM: number;
+  /** Emitters of a tree that are plugged, as places in `emitterPlaces`, rising. */
+  readonly plugged: readonly number[];
+  /** Lines run empty after every closing. */
+  readonly drains: boolean;
+  /** Roots along the lines, as in a mature tree, or a disc round the trunk of this radius, m. */
+  readonly roots: "along-lines" | "disc";
+  readonly rootRadiusM: number;
+  readonly rootDepthCm: number;
 }
 
 export interface ProgrammeScene {

@@ -29,14 +29,29 @@ export class Store extends EventTarget {
     this.#timer = window.setTimeout(() => this.#writeLink(), writeAfterMs);
   }
 
+  /** A change that the back button undoes. */
+  go(edit: (scene: Scene) => Scene): void {
+    clearTimeout(this.#timer);
+    this.#writeLink();
+    this.scene = edit(this.scene);
+    this.#written = this.linkTo(this.scene);
+    history.pushState(null, "", this.#written === "" ? location.pathname + location.search : this.#written);
+    this.dispatchEvent(new Event("scene-changed"));
+  }
+
+  /** The part of the address that reopens a scene, `#` included; empty for the scene that needs none. */
+  linkTo(scene: Scene): string {
+    const link = linkOf(scene, this.initial, this.fields);
+    return link === "" ? "" : `#${link}`;
+  }
+
   forgetFaults(): void {
     this.faults = [];
     this.dispatchEvent(new Event("scene-changed"));
   }
 
   #writeLink(): void {
-    const link = linkOf(this.scene, this.initial, this.fields);
-    this.#written = link === "" ? "" : `#${link}`;
+    this.#written = this.linkTo(this.scene);
     history.replaceState(null, "", this.#written === "" ? location.pathname + location.search : this.#written);
   }
 

@@ -1,6 +1,7 @@
 import type { Badge, Difference, Question } from "rootledger/compare";
 import type { FaultLine } from "../worker/protocol.js";
 import { check } from "./english/check.js";
+import { pages } from "./english/pages.js";
 import { measures, questions, shortMeasures, units } from "./english/terms.js";
 import { amount, clock, listed, percent, whole } from "./number-format.js";
 
@@ -10,7 +11,6 @@ const minutesText = (minutes: number): string =>
 
 export const english = {
   appName: "Rootledger",
-  pageTitle: "Rootledger: compare watering programmes",
   tagline: "the water and air account of a shallow root zone",
   headline: (sameWater: boolean, programmes: number): string =>
     sameWater
@@ -62,6 +62,7 @@ export const english = {
     label: "Tree",
     mean: "average",
     "under-fed": "lowest quarter",
+    "over-fed": "low end of the line",
     sectionIsMean: "The picture shows the average tree.",
   },
   span: { label: "Days shown", "3": "3 days", "14": "2 weeks", season: "season" },
@@ -138,6 +139,8 @@ export const english = {
     unit: "L per tree over the season",
     emitters: "Emitters gave",
     rain: "Rain brought",
+    heldByLeaves: "Leaves held of it",
+    heldByLayer: "Litter or mulch held of it",
     drank: "Tree drank",
     evaporated: "Evaporated",
     runoff: "Ran off",
@@ -220,6 +223,7 @@ export const english = {
     dismiss: "Close",
   },
   check,
+  pages,
   table: "The numbers",
   about: {
     note: "The model notes:",

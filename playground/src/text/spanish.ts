@@ -3,6 +3,7 @@ import type { Words } from "./english.js";
 import { amount, clock, listed, percent, whole } from "./number-format.js";
 import { check } from "./spanish/check.js";
 import { faultRules } from "./spanish/faults.js";
+import { pages } from "./spanish/pages.js";
 import { floorBases, measures, plural, questions, shortMeasures, textures, units } from "./spanish/terms.js";
 
 const counts = ["ningún", "un", "dos", "tres", "cuatro"];
@@ -11,7 +12,6 @@ const minutesText = (minutes: number): string =>
 
 export const spanish: Words = {
   appName: "Rootledger",
-  pageTitle: "Rootledger: comparar programas de riego",
   tagline: "la cuenta de agua y aire de una zona de raíces somera",
   headline: (sameWater, programmes) =>
     sameWater
@@ -58,6 +58,7 @@ export const spanish: Words = {
     label: "Árbol",
     mean: "medio",
     "under-fed": "cuarto inferior",
+    "over-fed": "extremo bajo de la línea",
     sectionIsMean: "La figura muestra el árbol medio.",
   },
   span: { label: "Días mostrados", "3": "3 días", "14": "2 semanas", season: "temporada" },
@@ -137,6 +138,8 @@ export const spanish: Words = {
     unit: "L por árbol en la temporada",
     emitters: "Dieron los emisores",
     rain: "Trajo la lluvia",
+    heldByLeaves: "De ella retuvieron las hojas",
+    heldByLayer: "De ella retuvo la hojarasca o el mantillo",
     drank: "Bebió el árbol",
     evaporated: "Se evaporó",
     runoff: "Se escurrió",
@@ -224,6 +227,7 @@ export const spanish: Words = {
     dismiss: "Cerrar",
   },
   check,
+  pages,
   table: "Los números",
   about: {
     note: "El modelo anota (en inglés):",

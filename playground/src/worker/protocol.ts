@@ -8,7 +8,7 @@ export interface CompareRequest {
   /** A comparison file; its weather file is one of those the worker carries. */
   readonly file: object;
   /** The tree that is looked at; the soil's pictures always show the mean one. */
-  readonly tree: "mean" | "under-fed";
+  readonly tree: "mean" | "under-fed" | "over-fed";
   /** The days in view on the same calendar, shown while the season is computed. */
   readonly preview: { readonly file: object; readonly firstDay: number };
 }

@@ -1,0 +1,53 @@
+import type { DemoBlock } from "./demo.js";
+import type { BlockScene } from "./scene.js";
+
+/** Bore of the usual dripline, mm; common practice, no source. */
+const boreMm = 14;
+
+/** Distances of the lines from the tree row, m. @example lineOffsetsM(2, 1) // [-0.5, 0.5] */
+export const lineOffsetsM = (lines: number, distanceM: number): number[] =>
+  Array.from({ length: lines }, (_, i) => Math.round((i - (lines - 1) / 2) * distanceM * 1000) / 1000);
+
+/** The part of the scene that a file's block says. Roots that the file leaves to the library's defaults are those given here. */
+export function blockScene(block: DemoBlock, roots: Pick<BlockScene, "rootRadiusM" | "rootDepthCm">): BlockScene {
+  const { offsetsM, emitterSpacingM } = block.lines;
+  return {
+    treeSpacingM: block.treeSpacingM,
+    rowSpacingM: block.rowSpacingM,
+    canopyDiameterM: block.tree.canopyDiameterM,
+    lines: offsetsM.length,
+    lineDistanceM: offsetsM.length > 1 ? Math.round((offsetsM[1]! - offsetsM[0]!) * 1000) / 1000 : 0.5,
+    emitterSpacingM,
+    plugged: [],
+    drains: false,
+    roots: "along-lines",
+    ...roots,
+  };
+}
+
+/** The file's block with what the scene changes of it; what is unchanged stays as the file has it. */
+export function blockFile(block: DemoBlock, initial: BlockScene, scene: BlockScene): DemoBlock {
+  if (JSON.stringify(scene) === JSON.stringify(initial)) return block;
+  const changed = (key: keyof BlockScene): boolean => scene[key] !== initial[key];
+  const roots = {
+    ...(changed("rootDepthCm") ? { depthCm: scene.rootDepthCm } : {}),
+    ...(scene.roots === "disc" ? { lateral: { kind: "disc", radiusCm: scene.rootRadiusM * 100 } } : {}),
+  };
+  return {
+    ...block,
+    treeSpacingM: scene.treeSpacingM,
+    rowSpacingM: scene.rowSpacingM,
+    tree: {
+      ...block.tree,
+      canopyDiameterM: scene.canopyDiameterM,
+      ...(Object.keys(roots).length > 0 ? { roots } : {}),
+    },
+    lines: {
+      ...block.lines,
+      offsetsM: lineOffsetsM(scene.lines, scene.lineDistanceM),
+      emitterSpacingM: scene.emitterSpacingM,
+      ...(scene.plugged.length > 0 ? { pluggedPerTree: scene.plugged.length } : {}),
+      ...(scene.drains ? { drainOut: { innerDiameterMm: boreMm } } : {}),
+    },
+  };
+}
