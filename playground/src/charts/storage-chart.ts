@@ -24,6 +24,7 @@ export class StorageChart extends LitElement {
     highMm: { type: Number },
     mostRainMm: { type: Number },
     second: { attribute: false },
+    tall: { type: Boolean },
   };
   declare arm: ArmPicture | undefined;
   declare hour: number;
@@ -36,6 +37,8 @@ export class StorageChart extends LitElement {
   declare mostRainMm: number;
   /** The same water by another engine, drawn as diamonds. */
   declare second: SecondTrace | undefined;
+  /** More room for the water, where the chart stands alone. */
+  declare tall: boolean;
 
   static override styles = css`
     :host { display: block; cursor: ew-resize; touch-action: pan-y; }
@@ -76,7 +79,7 @@ export class StorageChart extends LitElement {
     const { width, em } = this.#size;
     const { arm } = this;
     if (!arm || width === 0) return nothing;
-    const height = this.#plotHeight + em * 4.5;
+    const height = this.#stripsTop + em * 3.8;
     return html`
       <svg width=${width} height=${height} role="img" aria-label=${this.#summary} @pointerdown=${this.#point} @pointermove=${this.#point}>
         ${this.#still}${this.#drawCursor(arm)}
@@ -85,7 +88,12 @@ export class StorageChart extends LitElement {
   }
 
   get #plotHeight(): number {
-    return this.#size.em * 9;
+    return this.#size.em * (this.tall ? 15 : 9);
+  }
+
+  /** Where runs and rain begin. */
+  get #stripsTop(): number {
+    return this.#plotHeight + this.#size.em * (this.#keyed ? 3.1 : 0.7);
   }
 
   get #left(): number {
@@ -115,7 +123,7 @@ export class StorageChart extends LitElement {
     if (second && second.storageMm.length > 0) {
       this.#summary += words.check.summary(Math.min(...second.storageMm), Math.max(...second.storageMm));
     }
-    const runsTop = this.#plotHeight + em * 0.7;
+    const runsTop = this.#stripsTop;
     const runsHeight = em * 0.8;
     const rainTop = runsTop + runsHeight + em * 0.35;
     const rainHeight = em * 1.1;
@@ -131,8 +139,7 @@ export class StorageChart extends LitElement {
       )}
       <path class="water" d=${path}></path>
       ${this.second ? this.#drawSecond(this.second, width) : nothing}
-      ${this.#limit("air", arm.airLineMm, words.storage.air, arm.airReturnKPa, points, width)}
-      ${this.#limit("pull", arm.pullLineMm, words.storage.pull, arm.pullLimitKPa, points, width)}
+      ${this.#limits(arm, points, width)}
       ${binMeans(arm.valveOpen, from, to, perBin).map((bin) =>
         bin.mean > 0
           ? svg`<rect class="run" x=${x(bin.row)} width=${barWidth} y=${runsTop + runsHeight * (1 - bin.mean)} height=${runsHeight * bin.mean}></rect>`
@@ -176,25 +183,34 @@ export class StorageChart extends LitElement {
     `;
   }
 
-  #limit(
-    kind: "air" | "pull",
-    mm: number,
-    text: string,
-    kPa: number,
-    points: readonly (readonly [number, number])[],
-    width: number,
-  ): TemplateResult {
-    const { em } = this.#size;
-    const y = this.#y(mm);
-    const label = width > em * 20 ? `${text}, ${amount(kPa, 2)} kPa` : text;
-    const place = this.#emptiest(label.length * em * 0.4, y, points, width);
-    return svg`
-      <line class="limit ${kind}" x1=${this.#left} x2=${width} y1=${y} y2=${y}></line>
-      <text class="halo limit-text" x=${place.x} y=${place.y}>${label}</text>
-    `;
+  /** Labels stand on their limits where there is room beside the water line, else in rows beneath the plot. */
+  get #keyed(): boolean {
+    const { width, em } = this.#size;
+    const longest = Math.max(words.storage.air.length, words.storage.pull.length) * em * 0.43;
+    return longest > (width - this.#left) * 0.36;
   }
 
-  /** Where beside a limit a label hides least of the water line: left, middle or right, above or below. */
+  #limits(arm: ArmPicture, points: readonly (readonly [number, number])[], width: number): TemplateResult {
+    const { em } = this.#size;
+    const all = [
+      { kind: "air", mm: arm.airLineMm, text: words.storage.air, kPa: arm.airReturnKPa, row: 0 },
+      { kind: "pull", mm: arm.pullLineMm, text: words.storage.pull, kPa: arm.pullLimitKPa, row: 1 },
+    ];
+    return svg`${all.map(({ kind, mm, text, kPa, row }) => {
+      const y = this.#y(mm);
+      const line = svg`<line class="limit ${kind}" x1=${this.#left} x2=${width} y1=${y} y2=${y}></line>`;
+      if (this.#keyed) {
+        const base = this.#plotHeight + em * (1.15 + row * 1.15);
+        return svg`${line}<line class="limit ${kind}" x1=${this.#left} x2=${this.#left + em * 1.6} y1=${base - em * 0.28} y2=${base - em * 0.28}></line>
+          <text class="limit-text" x=${this.#left + em * 2} y=${base}>${text}</text>`;
+      }
+      const label = `${text}, ${tension(kPa)}`;
+      const place = this.#emptiest(label.length * em * 0.4, y, points, width);
+      return svg`${line}<text class="halo limit-text" x=${place.x} y=${place.y}>${label}</text>`;
+    })}`;
+  }
+
+  /** Where beside a limit a label hides least of the water line, from left to right, above or below. */
   #emptiest(
     labelWidth: number,
     y: number,
@@ -204,7 +220,7 @@ export class StorageChart extends LitElement {
     const { em } = this.#size;
     const firstHour = this.arm?.firstHour ?? 0;
     const room = width - this.#left - labelWidth;
-    const places = [1, 0, 0.5].flatMap((at) =>
+    const places = [1, 0, 0.5, 0.25, 0.75, 0.125, 0.875, 0.375, 0.625].flatMap((at) =>
       [y - em * 0.4, y + em * 1.05].map((baseline) => ({ x: this.#left + 2 + (room - 2) * at, y: baseline })),
     );
     const hidden = places.map((place) => {
@@ -238,7 +254,7 @@ export class StorageChart extends LitElement {
     const late = x > width * 0.7;
     const y = this.#y(mm);
     return svg`
-      <line class="cursor" x1=${x} x2=${x} y1="0" y2=${this.#plotHeight + em * 2.9}></line>
+      <line class="cursor" x1=${x} x2=${x} y1="0" y2=${this.#plotHeight}></line>
       <circle class="dot" cx=${x} cy=${y} r=${em * 0.24}></circle>
       <text class="value halo" x=${x + (late ? -em : em) * 0.45} y=${em * 0.8} text-anchor=${late ? "end" : "start"}>${amount(mm)} mm</text>
     `;
