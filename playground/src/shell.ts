@@ -3,6 +3,7 @@ import { keyed } from "lit/directives/keyed.js";
 import { defaults } from "rootledger/scenario";
 import { nextTurn } from "./charts/turn.js";
 import "./fields/choice-field.js";
+import "./fields/units-choice.js";
 import "./pages/compare-page.js";
 import type { CheckView } from "./pages/check-view.js";
 import "./pages/model-status.js";
@@ -18,6 +19,7 @@ import { treeFlowLPerH } from "./state/same-litres.js";
 import { type PageName, pageNames, type Scene, spanDays } from "./state/scene.js";
 import { Store } from "./state/store.js";
 import { type Language, languages } from "./text/locale.js";
+import { unitsChosen } from "./text/units-shown.js";
 import { setLanguage, words } from "./text/words.js";
 import { Model } from "./worker/model.js";
 import { PhysicsCheck } from "./worker/physics-check.js";
@@ -65,7 +67,7 @@ export class Shell extends LitElement {
 
   override render(): TemplateResult {
     const { scene } = this.#store;
-    return html`${keyed(scene.language, this.#frame(scene))}`;
+    return html`${keyed(`${scene.language} ${Object.values(unitsChosen).join(" ")}`, this.#frame(scene))}`;
   }
 
   /** Drawn anew as a whole when the language changes. */
@@ -79,6 +81,7 @@ export class Shell extends LitElement {
           <button type="button" class="wall" @click=${() => this.#edit((s) => ({ ...s, wall: !s.wall }))}>${scene.wall ? words.wall.off : words.wall.on}</button>
           <rl-choice-field .label=${words.language.label} .value=${scene.language} .choices=${languages.map((value) => ({ value, text: words.language[value] }))}
             @choice-changed=${(e: CustomEvent<Language>) => this.#speak(e.detail)}></rl-choice-field>
+          <rl-units-choice @units-changed=${() => this.requestUpdate()}></rl-units-choice>
           <rl-choice-field .label=${words.theme.label} .value=${scene.theme}
             .choices=${(["auto", "light", "dark"] as const).map((value) => ({ value, text: words.theme[value] }))}
             @choice-changed=${(e: CustomEvent<Scene["theme"]>) => this.#edit((s) => ({ ...s, theme: e.detail }))}></rl-choice-field>

@@ -1,6 +1,7 @@
-import { line, scaleLinear } from "d3";
+import { line, scaleLinear, ticks } from "d3";
 import { css, html, LitElement, nothing, type PropertyValues, svg, type TemplateResult } from "lit";
 import { amount, dayLabel } from "../text/number-format.js";
+import { depthText, shownIn, tensionText } from "../text/quantity.js";
 import { words } from "../text/words.js";
 import { type ArmPicture, rowOf } from "./arm-picture.js";
 import { binMeans, daySums, keptExtremes } from "./geometry/hour-bins.js";
@@ -133,10 +134,11 @@ export class StorageChart extends LitElement {
     const dayWidth = this.#x(24) - this.#x(0);
     const wettest = rain.reduce((most, d) => Math.max(most, d.sum), 0);
     return svg`
-      ${this.#y.ticks(4).map(
-        (mm) => svg`<line class="rule" x1=${this.#left} x2=${width} y1=${this.#y(mm)} y2=${this.#y(mm)}></line>
-          <text x=${this.#left - em * 0.3} y=${this.#y(mm) + em * 0.28} text-anchor="end">${mm}</text>`,
-      )}
+      ${ticks(shownIn("depth", this.lowMm), shownIn("depth", this.highMm), 4).map((shown) => {
+        const y = this.#y(shown / shownIn("depth", 1));
+        return svg`<line class="rule" x1=${this.#left} x2=${width} y1=${y} y2=${y}></line>
+          <text x=${this.#left - em * 0.3} y=${y + em * 0.28} text-anchor="end">${amount(shown)}</text>`;
+      })}
       <path class="water" d=${path}></path>
       ${this.second ? this.#drawSecond(this.second, width) : nothing}
       ${this.#limits(arm, points, width)}
@@ -152,7 +154,7 @@ export class StorageChart extends LitElement {
         const w = Math.max(2, Math.min(dayWidth * 0.6, em * 0.7));
         const middle = x(d.day * 24 + 12);
         return svg`<rect class="rain" x=${middle - w / 2} width=${w} y=${rainTop + rainHeight - height} height=${height}></rect>
-          ${d.sum === wettest ? svg`<text class="halo" x=${middle + w / 2 + 3} y=${rainTop + rainHeight - 1}>${amount(d.sum, 2)} mm</text>` : nothing}`;
+          ${d.sum === wettest ? svg`<text class="halo" x=${middle + w / 2 + 3} y=${rainTop + rainHeight - 1}>${depthText(d.sum, 2)}</text>` : nothing}`;
       })}
       <line class="rule" x1=${this.#left} x2=${width} y1=${rainTop + rainHeight} y2=${rainTop + rainHeight}></line>
       <text x="0" y=${rainTop + rainHeight - 1}>${words.storage.rain}</text>
@@ -204,7 +206,7 @@ export class StorageChart extends LitElement {
         return svg`${line}<line class="limit ${kind}" x1=${this.#left} x2=${this.#left + em * 1.6} y1=${base - em * 0.28} y2=${base - em * 0.28}></line>
           <text class="limit-text" x=${this.#left + em * 2} y=${base}>${text}</text>`;
       }
-      const label = `${text}, ${tension(kPa)}`;
+      const label = `${text}, ${tensionText(kPa)}`;
       const place = this.#emptiest(label.length * em * 0.4, y, points, width);
       return svg`${line}<text class="halo limit-text" x=${place.x} y=${place.y}>${label}</text>`;
     })}`;
@@ -256,7 +258,7 @@ export class StorageChart extends LitElement {
     return svg`
       <line class="cursor" x1=${x} x2=${x} y1="0" y2=${this.#plotHeight}></line>
       <circle class="dot" cx=${x} cy=${y} r=${em * 0.24}></circle>
-      <text class="value halo" x=${x + (late ? -em : em) * 0.45} y=${em * 0.8} text-anchor=${late ? "end" : "start"}>${amount(mm)} mm</text>
+      <text class="value halo" x=${x + (late ? -em : em) * 0.45} y=${em * 0.8} text-anchor=${late ? "end" : "start"}>${depthText(mm)}</text>
     `;
   }
 

@@ -2,6 +2,7 @@ import { css, html, LitElement, type TemplateResult } from "lit";
 import { words } from "../text/words.js";
 import { fieldStyles } from "./field-styles.js";
 import { limits } from "./limits.js";
+import "./number-field.js";
 
 /** The lock that holds litres equal, and the litres it holds. */
 export class LitresField extends LitElement {
@@ -24,22 +25,15 @@ export class LitresField extends LitElement {
 
   override render(): TemplateResult {
     const w = words.amount;
-    const [min, max] = limits.litresPerDay;
-    const shown = String(Number(this.litresPerDay.toFixed(1)));
     return html`
       <label><input type="checkbox" .checked=${this.locked} @change=${(e: Event) => this.#tell("lock-changed", (e.target as HTMLInputElement).checked)}>${this.locked ? w.lock : w.unlocked}</label>
       ${
         this.locked
-          ? html`<span class="nowrap"><input type="number" inputmode="decimal" required min=${min} max=${max} step="any" .value=${shown} aria-label=${w.label}
-              @change=${this.#litres}> ${w.unit}</span>`
+          ? html`<rl-number-field .label=${w.label} .value=${this.litresPerDay} .limits=${limits.litresPerDay} .decimals=${1} .quantity=${"water"} .unit=${w.unit()}
+              @number-changed=${(e: CustomEvent<number>) => this.#tell("litres-changed", e.detail)}></rl-number-field>`
           : html`<span>(${w.free})</span>`
       }
     `;
-  }
-
-  #litres(event: Event): void {
-    const input = event.target as HTMLInputElement;
-    if (input.reportValidity()) this.#tell("litres-changed", Number(input.value));
   }
 
   #tell(name: string, detail: boolean | number): void {

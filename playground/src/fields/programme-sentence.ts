@@ -5,6 +5,7 @@ import { clock } from "../text/number-format.js";
 import { words } from "../text/words.js";
 import { fieldStyles } from "./field-styles.js";
 import { limits } from "./limits.js";
+import "./number-field.js";
 
 const everyOptions = [1, 2, 3, 4, 5, 6, 7, 10, 14];
 const pulseOptions = [1, 2, 3, 4, 5, 6, 8, 10, 12];
@@ -61,7 +62,7 @@ export class ProgrammeSentence extends LitElement {
         <p>
           ${this.#choice(w.everyLabel, p.everyDays, everyOptions, w.every, (everyDays) => ({ everyDays }))},
           ${this.#choice(w.pulsesLabel, p.pulses, pulseOptions, w.pulses, (pulses) => ({ pulses }))}
-          <span class="nowrap">${this.#number(w.minutesLabel, this.pulseMinutes, limits.pulseMinutes, (pulseMinutes) => ({ pulseMinutes }))} ${w.minutes},</span>
+          ${this.#number(w.minutesLabel, this.pulseMinutes, limits.pulseMinutes, (pulseMinutes) => ({ pulseMinutes }), { unit: `${w.minutes},` })}
           ${p.pulses > 1 ? html`${this.#choice(w.gapLabel, p.gapMinutes, gapOptions, w.gap, (gapMinutes) => ({ gapMinutes }))},` : nothing}
           <span class="nowrap">${w.from} ${this.#choice(
             w.fromLabel,
@@ -71,7 +72,7 @@ export class ProgrammeSentence extends LitElement {
             (m) => ({ startTime: clock(m / 60) }),
           )}</span>
           ${w.through}
-          <span class="nowrap">${this.#number(w.flowLabel, p.flowLPerH, limits.flowLPerH, (flowLPerH) => ({ flowLPerH }), 0.1)} ${w.flowUnit}.</span>
+          ${this.#number(w.flowLabel, p.flowLPerH, limits.flowLPerH, (flowLPerH) => ({ flowLPerH }), { step: 0.1, quantity: "water", unit: `${w.flowUnit()}.` })}
         </p>
       </fieldset>
     `;
@@ -93,28 +94,13 @@ export class ProgrammeSentence extends LitElement {
   #number(
     label: string,
     value: number,
-    [min, max]: readonly [number, number],
+    ends: readonly [number, number],
     change: (value: number) => Partial<ProgrammeScene>,
-    step = 1,
+    { step = 1, quantity, unit }: { step?: number; quantity?: "water"; unit: string },
   ): TemplateResult {
-    const shown = step < 1 ? String(Number(value.toFixed(2))) : String(Number(value.toFixed(value < 100 ? 1 : 0)));
-    return html`<input type="number" inputmode="decimal" required min=${min} max=${max} step="any" .value=${shown} aria-label=${label}
-      @change=${(e: Event) => {
-        const input = e.target as HTMLInputElement;
-        if (input.reportValidity() && Number(input.value) !== Number(shown)) this.#tell(change(Number(input.value)));
-      }}
-      @keydown=${(e: KeyboardEvent) => this.#arrow(e, step)}>`;
-  }
-
-  /** Arrow keys step by one unit although any decimal is allowed. */
-  #arrow(event: KeyboardEvent, step: number): void {
-    const turn = { ArrowUp: 1, ArrowDown: -1 }[event.key];
-    if (turn === undefined) return;
-    event.preventDefault();
-    const input = event.target as HTMLInputElement;
-    const next = Number((Number(input.value) + turn * step).toFixed(2));
-    input.value = String(Math.min(Number(input.max), Math.max(Number(input.min), next)));
-    input.dispatchEvent(new Event("change"));
+    const decimals = step < 1 ? 2 : value < 100 ? 1 : 0;
+    return html`<rl-number-field .label=${label} .value=${value} .limits=${ends} .decimals=${decimals} .step=${step} .quantity=${quantity} .unit=${unit}
+      @number-changed=${(e: CustomEvent<number>) => this.#tell(change(e.detail))}></rl-number-field>`;
   }
 
   #tell(detail: Partial<ProgrammeScene>): void {

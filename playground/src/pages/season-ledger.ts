@@ -1,6 +1,7 @@
 import { css, html, LitElement, nothing, type TemplateResult } from "lit";
 import { cm3PerL } from "rootledger/units";
 import { whole } from "../text/number-format.js";
+import { shownIn } from "../text/quantity.js";
 import { words } from "../text/words.js";
 import type { ArmView } from "./arm-pictures.js";
 
@@ -25,7 +26,7 @@ export class SeasonLedger extends LitElement {
     const { views } = this;
     if (!views || views.length === 0) return nothing;
     const w = words.ledger;
-    const litres = (of: (v: ArmView) => number): string[] => views.map((v) => whole(of(v) / cm3PerL));
+    const litres = (of: (v: ArmView) => number): string[] => views.map((v) => whole(shownIn("water", of(v) / cm3PerL)));
     const out = (cm3: (v: ArmView) => Float64Array): string[] => litres((v) => -cm3(v)[v.tree]!);
     const held = (name: string, cm3: (v: ArmView) => Float64Array): [string, string[], string][] =>
       views.some((v) => cm3(v)[v.tree]! > 0) ? [[name, out(cm3), ""]] : [];
@@ -44,7 +45,7 @@ export class SeasonLedger extends LitElement {
     const worst = Math.max(...views.map((v) => Math.abs(v.result.ledger.residualFraction[v.tree]!)));
     return html`
       <table>
-        <caption>${w.unit}</caption>
+        <caption>${w.unit()}</caption>
         <thead><tr><td></td>${views.map((v) => html`<th scope="col"><abbr title=${v.picture.programme}>${v.picture.letter}</abbr></th>`)}</tr></thead>
         <tbody>${rows.map(([name, cells, kind]) => html`<tr class=${kind}><th scope="row">${name}</th>${cells.map((cell) => html`<td>${cell}</td>`)}</tr>`)}</tbody>
       </table>

@@ -1,6 +1,7 @@
 import { cellState, rowOf } from "../charts/arm-picture.js";
 import type { TableData } from "../charts/number-table.js";
 import { amount, dayLabel, listed, percent, whole } from "../text/number-format.js";
+import { bare, unitText } from "../text/quantity.js";
 import { words } from "../text/words.js";
 import type { ArmView } from "./arm-pictures.js";
 
@@ -31,7 +32,8 @@ function cellText({ picture }: ArmView, hour: number, cell: number): string {
 
 export function belowTable(views: readonly ArmView[], hour: number): TableData {
   const w = words.below;
-  const sofar = ({ picture }: ArmView): string => amount(picture.belowSinceStartL[rowOf(picture, hour) ?? 0] ?? 0);
+  const sofar = ({ picture }: ArmView): string =>
+    bare("water", picture.belowSinceStartL[rowOf(picture, hour) ?? 0] ?? 0);
   return {
     caption: w.title(
       views.map((v) => v.season.belowL),
@@ -39,8 +41,8 @@ export function belowTable(views: readonly ArmView[], hour: number): TableData {
     ),
     head: [w.quantity, ...heads(views)],
     rows: [
-      [w.until, ...views.map(sofar)],
-      [w.whole, ...views.map((v) => amount(v.season.belowL))],
+      [`${w.until}, ${unitText("water")}`, ...views.map(sofar)],
+      [`${w.whole}, ${unitText("water")}`, ...views.map((v) => bare("water", v.season.belowL))],
       [w.share, ...views.map((v) => percent(v.season.belowShare))],
     ],
   };
@@ -54,15 +56,22 @@ export function storageTable(views: readonly ArmView[], firstDay: number, days: 
       const row = rowOf(picture, day * 24);
       if (row === undefined) return ["", ""];
       const open = picture.valveOpen.subarray(row, row + 24).reduce((sum, share) => sum + share, 0);
-      return [amount(picture.storageMm[row + 23]!), amount(open, 2)];
+      return [bare("depth", picture.storageMm[row + 23]!), amount(open, 2)];
     });
     const first = views[0]!.picture;
     const at = rowOf(first, day * 24) ?? 0;
     const rain = first.rainMm.subarray(at, at + 24).reduce((sum, mm) => sum + mm, 0);
-    return [dayLabel(first.startDate, day), ...cells, amount(rain, 2)];
+    return [dayLabel(first.startDate, day), ...cells, bare("depth", rain, 2)];
   });
-  const head = views.flatMap((v) => [`${v.picture.letter}, mm`, `${v.picture.letter}, ${words.storage.runs} h`]);
-  return { caption: words.storage.tableCaption, head: [words.storage.day, ...head, `${words.storage.rain}, mm`], rows };
+  const head = views.flatMap((v) => [
+    `${v.picture.letter}, ${unitText("depth")}`,
+    `${v.picture.letter}, ${words.storage.runs} h`,
+  ]);
+  return {
+    caption: words.storage.tableCaption,
+    head: [words.storage.day, ...head, `${words.storage.rain}, ${unitText("depth")}`],
+    rows,
+  };
 }
 
 export function hoursTable(views: readonly ArmView[]): TableData {

@@ -4,6 +4,7 @@ import { check } from "./english/check.js";
 import { pages } from "./english/pages.js";
 import { measures, questions, shortMeasures, units } from "./english/terms.js";
 import { amount, clock, listed, percent, whole } from "./number-format.js";
+import { depthText, measured, measuredUnit, tensionText, unitText, waterText } from "./quantity.js";
 
 const counts = ["no", "one", "two", "three", "four"];
 const minutesText = (minutes: number): string =>
@@ -20,6 +21,8 @@ export const english = {
   language: { label: "Language", en: "English", es: "español" },
 
   theme: { label: "Colours", auto: "as the device", light: "light", dark: "dark" },
+  number: (least: string, most: string): string => `A number from ${least} to ${most}`,
+  units: { label: "Units", water: "Water", depth: "Depth", tension: "Tension", salt: "Salt", area: "Area" },
   wall: { on: "Show on a wall", off: "Back to the desk" },
 
   programmes: {
@@ -40,19 +43,19 @@ export const english = {
     fromLabel: "Time of the first opening",
     through: "through emitters of",
     flowLabel: "Emitter flow",
-    flowUnit: "L/h",
+    flowUnit: (): string => `${unitText("water")}/h`,
     brings: (runLitres: number, hours: number, dayLitres: number): string =>
-      `${amount(runLitres)} L a tree in ${durationText(hours)}; ${amount(dayLitres)} L a day.`,
+      `${waterText(runLitres)} a tree in ${durationText(hours)}; ${waterText(dayLitres)} a day.`,
   },
   amount: {
     lock: "Same litres for all:",
     unlocked: "Same litres for all",
-    unit: "L per tree a day",
+    unit: (): string => `${unitText("water")} per tree a day`,
     label: "Litres per tree and day, for every programme",
     free: "each programme brings what its minutes say",
   },
   shared: (locked: boolean, litresPerDay: number, tree: string): string =>
-    `${locked ? `Same litres for all, ${amount(litresPerDay)} L a day` : "Each its own litres"}; ${tree} tree`,
+    `${locked ? `Same litres for all, ${waterText(litresPerDay)} a day` : "Each its own litres"}; ${tree} tree`,
   start: {
     label: "Start",
     settled: "each settled in its own way",
@@ -75,7 +78,7 @@ export const english = {
     name: (texture: string, structure: string): string =>
       capital(structure === "ordinary" ? texture : `${structure} ${texture}`),
     window: (mm: number, litres: number, airKPa: number, pullKPa: number): string =>
-      `It lends ${amount(mm)} mm, ${amount(litres, 2)} L a tree, between ${amount(airKPa)} kPa (air is back) and ${amount(pullKPa)} kPa (roots cannot pull).`,
+      `It lends ${depthText(mm)}, ${waterText(litres, 2)} a tree, between ${tensionText(airKPa)} (air is back) and ${tensionText(pullKPa)} (roots cannot pull).`,
   },
 
   section: {
@@ -96,14 +99,14 @@ export const english = {
   },
   below: {
     title: (litres: readonly number[], share: readonly number[]): string =>
-      `Below the roots over the season: ${listed(litres.map((l) => `${amount(l)} L`))} a tree, ${listed(share.map(percent))} of what came in`,
-    sofar: (litres: number): string => `${amount(Math.round(litres), 2)} L below the roots so far`,
-    inDays: (litres: number): string => `${amount(Math.round(litres), 2)} L below the roots in these days`,
-    total: (litres: number): string => `${amount(litres)} L by the season’s end`,
+      `Below the roots over the season: ${listed(litres.map((l) => `${waterText(l)}`))} a tree, ${listed(share.map(percent))} of what came in`,
+    sofar: (litres: number): string => `${waterText(litres, 2)} below the roots so far`,
+    inDays: (litres: number): string => `${waterText(litres, 2)} below the roots in these days`,
+    total: (litres: number): string => `${waterText(litres)} by the season’s end`,
     none: "none leaves below the roots",
     quantity: "Below the roots",
-    until: "So far, L",
-    whole: "Season, L",
+    until: "So far",
+    whole: "Season",
     share: "Of what came in",
   },
   storage: {
@@ -113,7 +116,7 @@ export const english = {
       return `${soil}'s root zone is above the air line ${listed(above.map(percent))} of the season, below the pull line ${listed(beneath.map(percent))}`;
     },
     summary: (programme: string, low: number, high: number, air: number, pull: number): string =>
-      `Root-zone water by hour under ${programme}: from ${amount(low)} to ${amount(high)} mm in the days shown; air is back below ${amount(air)} mm, roots cannot pull below ${amount(pull)} mm.`,
+      `Root-zone water by hour under ${programme}: from ${amount(low)} to ${depthText(high)} in the days shown; air is back below ${depthText(air)}, roots cannot pull below ${depthText(pull)}.`,
     air: "air is back below this",
     pull: "roots cannot pull beyond this",
     runs: "runs",
@@ -121,7 +124,7 @@ export const english = {
     noRain: "none in these days",
     axis: "mm of water in the root zone",
     day: "Day",
-    tableCaption: "Root-zone water at the end of each day, mm; runs in hours of open valve; rain, mm",
+    tableCaption: "Root-zone water at the end of each day; runs in hours of open valve; rain",
   },
   hours: {
     title: (total: number, thirsty: readonly number[], airless: readonly number[]): string =>
@@ -136,7 +139,7 @@ export const english = {
   },
   ledger: {
     heading: (soil: string): string => `${soil}: the ledger`,
-    unit: "L per tree over the season",
+    unit: (): string => `${unitText("water")} per tree over the season`,
     emitters: "Emitters gave",
     rain: "Rain brought",
     heldByLeaves: "Leaves held of it",
@@ -167,11 +170,11 @@ export const english = {
       toValue: number,
       floor: number,
     ): string =>
-      `${measures[id] ?? id} ${verb(id, verdict)} by ${valueText(Math.abs(difference), unit)}, from ${amount(fromValue)} to ${valueText(toValue, unit)} (floor ${valueText(floor, unit)}).`,
-    measure: (id: string, unit: string): string => `${measures[id] ?? id}, ${unitText(unit)}`,
+      `${measures[id] ?? id} ${verb(id, verdict)} by ${valueText(Math.abs(difference), unit)}, from ${amount(measured(fromValue, unit))} to ${valueText(toValue, unit)} (floor ${valueText(floor, unit)}).`,
+    measure: (id: string, unit: string): string => `${measures[id] ?? id}, ${unitName(unit)}`,
     floorReason: ({ floorReason }: Pick<Difference, "floorBasis" | "floorReason">): string => floorReason,
     unclear: (id: string, unit: string, difference: number, floor: number): string =>
-      `${measures[id] ?? id}: no clear difference (${signed(difference)} ${unitText(unit)}, floor ${valueText(floor, unit)}).`,
+      `${measures[id] ?? id}: no clear difference (${signed(measured(difference, unit))} ${unitName(unit)}, floor ${valueText(floor, unit)}).`,
     brief: (
       from: string,
       to: string,
@@ -179,7 +182,9 @@ export const english = {
       clear: readonly { id: string; unit: string; difference: number }[],
     ): string => {
       const what = asked.length === 1 ? ` (${questions[asked[0]!]})` : "";
-      const items = clear.map((d) => `${shortMeasures[d.id] ?? d.id} ${signed(d.difference, 3)} ${unitText(d.unit)}`);
+      const items = clear.map(
+        (d) => `${shortMeasures[d.id] ?? d.id} ${signed(measured(d.difference, d.unit), 3)} ${unitName(d.unit)}`,
+      );
       return `${from} to ${to}${what}: ${items.length === 0 ? "no clear difference" : items.join(", ")}.`;
     },
   },
@@ -271,6 +276,6 @@ function verb(id: string, verdict: "rises" | "falls"): string {
   return verdict;
 }
 
-const unitText = (unit: string): string => units[unit] ?? unit;
-const valueText = (value: number, unit: string): string => `${amount(value)} ${unitText(unit)}`;
+const unitName = (unit: string): string => measuredUnit(unit, units);
+const valueText = (value: number, unit: string): string => `${amount(measured(value, unit))} ${unitName(unit)}`;
 const signed = (value: number, digits = 2): string => `${value < 0 ? "−" : "+"}${amount(Math.abs(value), digits)}`;

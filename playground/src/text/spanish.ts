@@ -1,6 +1,7 @@
 import type { Question } from "rootledger/compare";
 import type { Words } from "./english.js";
 import { amount, clock, listed, percent, whole } from "./number-format.js";
+import { depthText, measured, measuredUnit, tensionText, unitText, waterText } from "./quantity.js";
 import { check } from "./spanish/check.js";
 import { faultRules } from "./spanish/faults.js";
 import { pages } from "./spanish/pages.js";
@@ -21,6 +22,8 @@ export const spanish: Words = {
   language: { label: "Idioma", en: "English", es: "español" },
 
   theme: { label: "Colores", auto: "los del aparato", light: "claros", dark: "oscuros" },
+  number: (least, most) => `Un número de ${least} a ${most}`,
+  units: { label: "Unidades", water: "Agua", depth: "Lámina", tension: "Tensión", salt: "Sal", area: "Superficie" },
   wall: { on: "Mostrar en la pared", off: "Volver al escritorio" },
 
   programmes: {
@@ -40,19 +43,19 @@ export const spanish: Words = {
     fromLabel: "Hora de la primera apertura",
     through: "por emisores de",
     flowLabel: "Caudal del emisor",
-    flowUnit: "L/h",
+    flowUnit: (): string => `${unitText("water")}/h`,
     brings: (runLitres, hours, dayLitres) =>
-      `${amount(runLitres)} L por árbol en ${durationText(hours)}; ${amount(dayLitres)} L al día.`,
+      `${waterText(runLitres)} por árbol en ${durationText(hours)}; ${waterText(dayLitres)} al día.`,
   },
   amount: {
     lock: "Los mismos litros para todos:",
     unlocked: "Los mismos litros para todos",
-    unit: "L por árbol y día",
+    unit: (): string => `${unitText("water")} por árbol y día`,
     label: "Litros por árbol y día, para todos los programas",
     free: "cada programa da lo que dicen sus minutos",
   },
   shared: (locked, litresPerDay, tree) =>
-    `${locked ? `Los mismos litros para todos, ${amount(litresPerDay)} L al día` : "Cada uno sus litros"}; árbol ${tree}`,
+    `${locked ? `Los mismos litros para todos, ${waterText(litresPerDay)} al día` : "Cada uno sus litros"}; árbol ${tree}`,
   start: { label: "Comienzo", settled: "cada uno asentado a su manera", "same-state": "todos desde el mismo suelo" },
   tree: {
     label: "Árbol",
@@ -74,7 +77,7 @@ export const spanish: Words = {
       return capital(`${name}, estructura ${structure === "tight" ? "apretada" : "grumosa"}`);
     },
     window: (mm, litres, airKPa, pullKPa) =>
-      `Presta ${amount(mm)} mm, ${amount(litres, 2)} L por árbol, entre ${amount(airKPa)} kPa (vuelve el aire) y ${amount(pullKPa)} kPa (las raíces ya no tiran).`,
+      `Presta ${depthText(mm)}, ${waterText(litres, 2)} por árbol, entre ${tensionText(airKPa)} (vuelve el aire) y ${tensionText(pullKPa)} (las raíces ya no tiran).`,
   },
 
   section: {
@@ -95,10 +98,10 @@ export const spanish: Words = {
   },
   below: {
     title: (litres, share) =>
-      `Bajo las raíces en la temporada: ${listed(litres.map((l) => `${amount(l)} L`))} por árbol, ${listed(share.map(percent))} de lo que entró`,
-    sofar: (litres) => `${amount(Math.round(litres), 2)} L bajo las raíces hasta ahora`,
-    inDays: (litres) => `${amount(Math.round(litres), 2)} L bajo las raíces en estos días`,
-    total: (litres) => `${amount(litres)} L al final de la temporada`,
+      `Bajo las raíces en la temporada: ${listed(litres.map((l) => `${waterText(l)}`))} por árbol, ${listed(share.map(percent))} de lo que entró`,
+    sofar: (litres) => `${waterText(litres, 2)} bajo las raíces hasta ahora`,
+    inDays: (litres) => `${waterText(litres, 2)} bajo las raíces en estos días`,
+    total: (litres) => `${waterText(litres)} al final de la temporada`,
     none: "nada sale bajo las raíces",
     quantity: "Bajo las raíces",
     until: "Hasta ahora, L",
@@ -112,7 +115,7 @@ export const spanish: Words = {
       return `${soil}: por encima de la línea del aire ${listed(above.map(percent))} de la temporada, por debajo de la de tiro ${listed(beneath.map(percent))}`;
     },
     summary: (programme, low, high, air, pull) =>
-      `Agua de la zona de raíces por hora con ${programme}: de ${amount(low)} a ${amount(high)} mm en los días mostrados; el aire vuelve por debajo de ${amount(air)} mm, las raíces no tiran por debajo de ${amount(pull)} mm.`,
+      `Agua de la zona de raíces por hora con ${programme}: de ${amount(low)} a ${depthText(high)} en los días mostrados; el aire vuelve por debajo de ${depthText(air)}, las raíces no tiran por debajo de ${depthText(pull)}.`,
     air: "por debajo vuelve el aire",
     pull: "más abajo no tiran las raíces",
     runs: "riego",
@@ -120,7 +123,7 @@ export const spanish: Words = {
     noRain: "ninguna en estos días",
     axis: "mm de agua en la zona de raíces",
     day: "Día",
-    tableCaption: "Agua de la zona de raíces al final de cada día, mm; horas de válvula abierta; lluvia, mm",
+    tableCaption: "Agua de la zona de raíces al final de cada día; horas de válvula abierta; lluvia, mm",
   },
   hours: {
     title: (total, thirsty, airless) =>
@@ -135,7 +138,7 @@ export const spanish: Words = {
   },
   ledger: {
     heading: (soil) => `${soil}: la cuenta`,
-    unit: "L por árbol en la temporada",
+    unit: (): string => `${unitText("water")} por árbol en la temporada`,
     emitters: "Dieron los emisores",
     rain: "Trajo la lluvia",
     heldByLeaves: "De ella retuvieron las hojas",
@@ -156,14 +159,16 @@ export const spanish: Words = {
     mixed: (from, to, asked) =>
       `De ${from} a ${to} cambian a la vez ${list(asked)}: a ninguno se le puede dar el mérito.`,
     clear: (id, unit, verdict, difference, fromValue, toValue, floor) =>
-      `${measures[id] ?? id}: ${verb(id, verdict)} ${valueText(Math.abs(difference), unit)}, de ${amount(fromValue)} a ${valueText(toValue, unit)} (margen ${valueText(floor, unit)}).`,
-    measure: (id, unit) => `${measures[id] ?? id}, ${unitText(unit)}`,
+      `${measures[id] ?? id}: ${verb(id, verdict)} ${valueText(Math.abs(difference), unit)}, de ${amount(measured(fromValue, unit))} a ${valueText(toValue, unit)} (margen ${valueText(floor, unit)}).`,
+    measure: (id, unit) => `${measures[id] ?? id}, ${unitName(unit)}`,
     floorReason: ({ floorBasis }) => floorBases[floorBasis],
     unclear: (id, unit, difference, floor) =>
-      `${measures[id] ?? id}: sin diferencia clara (${signed(difference)} ${unitText(unit)}, margen ${valueText(floor, unit)}).`,
+      `${measures[id] ?? id}: sin diferencia clara (${signed(measured(difference, unit))} ${unitName(unit)}, margen ${valueText(floor, unit)}).`,
     brief: (from, to, asked, clear) => {
       const what = asked.length === 1 ? ` (${questions[asked[0]!]})` : "";
-      const items = clear.map((d) => `${shortMeasures[d.id] ?? d.id} ${signed(d.difference, 3)} ${unitText(d.unit)}`);
+      const items = clear.map(
+        (d) => `${shortMeasures[d.id] ?? d.id} ${signed(measured(d.difference, d.unit), 3)} ${unitName(d.unit)}`,
+      );
       return `De ${from} a ${to}${what}: ${items.length === 0 ? "sin diferencia clara" : items.join("; ")}.`;
     },
   },
@@ -179,7 +184,7 @@ export const spanish: Words = {
     const { leastL = 0, mostL = 0, apartFraction = 0, changeFraction = 0 } = figures;
     switch (id) {
       case "same-water":
-        return `de ${amount(leastL)} a ${amount(mostL)} L por árbol, ${percent(apartFraction)} de distancia`;
+        return `de ${amount(leastL)} a ${waterText(mostL)} por árbol, ${percent(apartFraction)} de distancia`;
       case "same-weather":
         return holds ? "ET0 y lluvia de cada día son iguales" : "ET0 o lluvia difieren algún día";
       case "same-start":
@@ -271,6 +276,6 @@ const shares = (fractions: readonly number[]): string =>
 
 const verb = (id: string, verdict: "rises" | "falls"): string =>
   `${verdict === "rises" ? "sube" : "baja"}${plural.has(id) ? "n" : ""}`;
-const unitText = (unit: string): string => units[unit] ?? unit;
-const valueText = (value: number, unit: string): string => `${amount(value)} ${unitText(unit)}`;
+const unitName = (unit: string): string => measuredUnit(unit, units);
+const valueText = (value: number, unit: string): string => `${amount(measured(value, unit))} ${unitName(unit)}`;
 const signed = (value: number, digits = 2): string => `${value < 0 ? "−" : "+"}${amount(Math.abs(value), digits)}`;

@@ -1,4 +1,5 @@
 import { amount } from "../number-format.js";
+import { depthText } from "../quantity.js";
 
 /** Words of the check by the slow engine. */
 export const check = {
@@ -41,6 +42,6 @@ export const check = {
   pair: (from: string, to: string): string => `${from} to ${to}`,
   key: "diamonds: physics",
   staleKey: "diamonds: physics, before your change",
-  summary: (low: number, high: number): string => ` By physics: from ${amount(low)} to ${amount(high)} mm.`,
+  summary: (low: number, high: number): string => ` By physics: from ${amount(low)} to ${depthText(high)}.`,
   hours: (letter: string): string => `${letter}, fast above, physics below`,
 };

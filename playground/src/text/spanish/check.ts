@@ -1,5 +1,6 @@
 import type { check as english } from "../english/check.js";
 import { amount } from "../number-format.js";
+import { depthText } from "../quantity.js";
 
 export const check: typeof english = {
   heading: "Comprobar con la física",
@@ -40,6 +41,6 @@ export const check: typeof english = {
   pair: (from, to) => `${from} a ${to}`,
   key: "rombos: física",
   staleKey: "rombos: física, antes de su cambio",
-  summary: (low, high) => ` Según la física: de ${amount(low)} a ${amount(high)} mm.`,
+  summary: (low, high) => ` Según la física: de ${amount(low)} a ${depthText(high)}.`,
   hours: (letter) => `${letter}, rápido arriba, física abajo`,
 };
