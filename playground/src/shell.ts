@@ -10,7 +10,7 @@ import "./pages/model-status.js";
 import { PageLoader } from "./pages/page-loader.js";
 import { shellStyles } from "./shell-styles.js";
 import { blockFile } from "./state/block-file.js";
-import { comparisonFile, type Excerpt } from "./state/comparison-file.js";
+import { comparisonFile, type Excerpt, soilFile } from "./state/comparison-file.js";
 import { type DemoFile, demo, initialScene } from "./state/demo.js";
 import { fieldsOf } from "./state/fields.js";
 import { keepLanguage, keptLanguage } from "./state/kept-language.js";
@@ -111,6 +111,8 @@ export class Shell extends LitElement {
         <button type="button" @click=${() => this.#loader.retry(page)}>${words.pages.again}</button></div>`;
     }
     switch (page) {
+      case "section":
+        return html`<rl-section-page .file=${this.#soilFile(scene)} .scene=${scene} .season=${this.#model.season} .stale=${this.#model.stale} .wall=${scene.wall}>${this.#status(scene)}</rl-section-page>`;
       default:
         return this.#comparePage(scene);
     }
@@ -133,6 +135,12 @@ export class Shell extends LitElement {
   /** The demo with the block as it is set. */
   #base(scene: Scene): DemoFile {
     return { ...demo, block: blockFile(demo.block, this.#initial.block, scene.block) };
+  }
+
+  /** The same with soils as they are set. */
+  #soilFile(scene: Scene): DemoFile {
+    const base = this.#base(scene);
+    return { ...base, soils: scene.soils.map((soil, i) => soilFile(base.soils[i]!, soil, base.soils[i]!.name)) };
   }
 
   #speak(language: Language): void {

@@ -16,4 +16,7 @@ export const limits = {
   emittersPerTree: 200,
   rootRadiusM: [0.05, 8],
   rootDepthCm: [5, 200],
+  sensorDepthCm: 200,
+  sensorAtCm: [0, 500],
+  readingKPa: [0, 200],
 } as const;

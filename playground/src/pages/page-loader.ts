@@ -1,7 +1,9 @@
 import type { PageName } from "../state/scene.js";
 
 /** Pages that come when they are first opened; the first page is there from the start. */
-const loads: Readonly<Partial<Record<PageName, () => Promise<unknown>>>> = {};
+const loads: Readonly<Partial<Record<PageName, () => Promise<unknown>>>> = {
+  section: () => import("./section/section-page.js"),
+};
 
 /** Fetches a page once and remembers whether it is there. */
 export class PageLoader extends EventTarget {

@@ -53,7 +53,7 @@ const phase = (day: number, everyDays: number): number =>
   day >= 0 ? day : ((day % everyDays) + everyDays) % everyDays;
 
 /** The file's own soil with another structure, or one layer of another texture as deep as it. */
-function soilFile(original: DemoSoil, { texture, structure }: SoilScene, name: string): object {
+export function soilFile(original: DemoSoil, { texture, structure }: SoilScene, name: string): DemoSoil {
   if (original.horizons[0]!.texture === texture) {
     return { name, horizons: original.horizons.map((horizon) => ({ ...horizon, structure })) };
   }

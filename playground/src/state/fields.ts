@@ -1,6 +1,7 @@
 import { limits } from "../fields/limits.js";
 import { languages } from "../text/locale.js";
 import { type Codec, clockTime, numberBetween, oneOf, placesBelow, wholeBetween, yesOrNo } from "./codec.js";
+import { readingsWithin } from "./readings-codec.js";
 import {
   type BlockScene,
   type ProgrammeScene,
@@ -82,6 +83,24 @@ export function fieldsOf(initial: Scene, seasonDays: number): readonly Field[] {
       wholeBetween(0, initial.soils.length - 1),
       (s) => s.shownSoil,
       (s, shownSoil) => ({ ...s, shownSoil }),
+    ),
+    field(
+      "depths",
+      placesBelow(limits.sensorDepthCm),
+      (s) => s.depthsCm,
+      (s, depthsCm) => ({ ...s, depthsCm }),
+    ),
+    field(
+      "sensor",
+      wholeBetween(...limits.sensorAtCm),
+      (s) => s.sensorAtCm,
+      (s, sensorAtCm) => ({ ...s, sensorAtCm }),
+    ),
+    field(
+      "readings",
+      readingsWithin(seasonDays * 24, limits.sensorDepthCm, limits.readingKPa),
+      (s) => s.readings,
+      (s, readings) => ({ ...s, readings }),
     ),
     field(
       "lang",

@@ -19,10 +19,22 @@ export interface Scene {
   /** Programme and soil shown where there is room for one. */
   readonly shown: number;
   readonly shownSoil: number;
+  /** Tensiometers: how deep, and how far from the tree row, cm. */
+  readonly depthsCm: readonly number[];
+  readonly sensorAtCm: number;
+  readonly readings: readonly Reading[];
   readonly language: Language;
   readonly theme: "auto" | "light" | "dark";
   /** Large type, pictures and one number only. */
   readonly wall: boolean;
+}
+
+/** A tension that somebody read off an instrument. */
+export interface Reading {
+  /** Hour of the season. */
+  readonly hour: number;
+  readonly depthCm: number;
+  readonly kPa: number;
 }
 
 export const pageNames = ["compare", "block", "section", "sheet", "class", "truth"] as const;

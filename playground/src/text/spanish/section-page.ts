@@ -1,0 +1,52 @@
+import type { SectionPageWords } from "../english/section-page.js";
+import { amount } from "../number-format.js";
+
+export const sectionPage: SectionPageWords = {
+  soil: "Suelo",
+  programme: "Programa",
+  waiting: "Se está calculando la temporada; las figuras vienen después.",
+  storage: (mm, air, pull) =>
+    `${mm} en la zona de raíces ahora; el aire vuelve por debajo de ${air}, las raíces no sacan por debajo de ${pull}`,
+  traces: (depths, fromRowCm) =>
+    `Lo que deben marcar tensiómetros a ${depths} cm, a ${amount(fromRowCm)} cm de la hilera`,
+  traceSummary: (depthCm, low, high) => `A ${depthCm} cm, de ${low} a ${high} en los días mostrados.`,
+  airKey: (kPa) => `el aire vuelve por encima de ${kPa}`,
+  pullKey: (kPa) => `las raíces no sacan más allá de ${kPa}`,
+  depthsLabel: "Profundidades, cm",
+  distanceLabel: "Distancia a la hilera, cm",
+  depthsRule: "Hasta tres profundidades, como 20 50, en cm",
+  table: "Tensión de cada mediodía",
+  readings: "Sus propias lecturas",
+  readingsHint: "Escriba lo que marcó el instrumento; se vuelve un punto sobre las líneas.",
+  date: "Día",
+  time: "Hora",
+  depth: "Profundidad, cm",
+  tension: "Lectura",
+  add: "Añadir la lectura",
+  remove: (what) => `Quitar ${what}`,
+  against: (when, depthCm, read, model) => `${when}, ${depthCm} cm: se leyó ${read}; el modelo dice ${model}.`,
+  outside: (when, depthCm, read) => `${when}, ${depthCm} cm: se leyó ${read}; el modelo no tiene nada ahí.`,
+  verdict: {
+    "no-air": "Las lecturas concuerdan con un suelo sin aire; no concordarían con un caso seco.",
+    dry: "Las lecturas concuerdan con un suelo demasiado seco; no concordarían con un caso húmedo.",
+    between: "Las lecturas quedan entre los límites.",
+    mixed: "Las lecturas quedan a ambos lados de un límite.",
+  },
+  miss: (times) => `El modelo se aparta por un factor de ${times} en la lectura central.`,
+  window: (soil) => `Lo que puede prestar ${soil} y lo que quiere el árbol ese día`,
+  windowNote: "El mismo ancho: la altura son litros. Extremo punteado: las raíces no sacan. Extremo rayado: sin aire.",
+  tubeSummary: (name, lends) => `${name} presta ${lends} entre sus límites.`,
+  bottle: "quiere",
+  bottleSummary: (litres) => ` El árbol quiere ${litres} ese día.`,
+  translator: (depthCm) => `El mismo estado de cuatro maneras, hasta ${amount(depthCm)} cm`,
+  translatorNote: (full, available) =>
+    `El agotamiento se cuenta desde ${full} (lleno) hasta 1500 kPa (marchitez): ${available}. Litros en el suelo con raíces de un árbol.`,
+  full: "Lleno a",
+  depleted: "agotado",
+  perTree: "por árbol",
+  missing: "faltan",
+  impossible: "No existe ese estado: más húmedo que saturado, o más seco de lo que llega la curva.",
+  rule: (kPa, percent) => `${percent} de agotamiento son ${kPa} en este suelo.`,
+  pullRule: (kPa, percent) => `El límite de extracción, ${kPa}, es ${percent} de agotamiento.`,
+  save: { label: "Llevarse", svg: "SVG", png: "PNG", csv: "CSV", json: "JSON" },
+};
