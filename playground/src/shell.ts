@@ -111,6 +111,8 @@ export class Shell extends LitElement {
         <button type="button" @click=${() => this.#loader.retry(page)}>${words.pages.again}</button></div>`;
     }
     switch (page) {
+      case "block":
+        return html`<rl-block-page .file=${this.#base(scene)} .scene=${scene} .plans=${plansOf(scene, this.#base(scene))}>${this.#status(scene)}</rl-block-page>`;
       case "section":
         return html`<rl-section-page .file=${this.#soilFile(scene)} .scene=${scene} .season=${this.#model.season} .stale=${this.#model.stale} .wall=${scene.wall}>${this.#status(scene)}</rl-section-page>`;
       default:

@@ -33,7 +33,7 @@ test("readings are typed as numbers, become dots, are held against the model and
 test("one state is said in percent, tension, depth and litres, whichever is typed", async () => {
   const { page } = await playground.newPage({ viewport: { width: 1280, height: 900 } });
   await openPage(page, playground.url, "section", "&soil=1");
-  const field = (name: string) => page.locator("rl-water-translator").getByLabel(name);
+  const field = (name: string) => page.locator("rl-water-translator").getByRole("textbox", { name });
   await field("depleted").fill("50");
   await field("depleted").press("Enter");
   // 8 to 20 kPa in sand is about half of what it holds to 1500 kPa: Agriculture Victoria, readily available water, from memory.
@@ -49,9 +49,9 @@ test("units are chosen per kind of number and remembered on the device", async (
   const { page } = await playground.newPage({ viewport: { width: 1280, height: 900 } });
   await openPage(page, playground.url, "section");
   await page.getByText("Units", { exact: true }).click();
-  await page.getByLabel("Water", { exact: true }).selectOption("gal");
+  await page.getByRole("combobox", { name: "Water" }).selectOption("gal");
   await page.getByText("Units", { exact: true }).click();
-  await page.getByLabel("Depth", { exact: true }).selectOption("in");
+  await page.getByRole("combobox", { name: "Depth", exact: true }).selectOption("in");
   await drawn(page, "section");
   expect(await page.locator("rl-window-bar svg").getAttribute("aria-label")).toMatch(/lends [\d.]+ in, [\d.]+ gal/);
   await page.goto(playground.url);

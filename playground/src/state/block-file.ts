@@ -20,7 +20,11 @@ export function blockScene(block: DemoBlock, roots: Pick<BlockScene, "rootRadius
     emitterSpacingM,
     plugged: [],
     drains: false,
-    roots: "along-lines",
+    roots: "mature",
+    wettedRadiusM: 0.3,
+    sectorTrees: 0,
+    smallestFlowLPerH: 0,
+    compensating: true,
     ...roots,
   };
 }

@@ -140,9 +140,13 @@ function blockFields(): Field[] {
     part("emitters", "emitterSpacingM", numberBetween(...limits.emitterSpacingM)),
     part("plugged", "plugged", placesBelow(limits.emittersPerTree)),
     part("drain", "drains", yesOrNo),
-    part("roots", "roots", oneOf<BlockScene["roots"]>(["along-lines", "disc"])),
+    part("roots", "roots", oneOf<BlockScene["roots"]>(["mature", "disc"])),
     part("root.radius", "rootRadiusM", numberBetween(...limits.rootRadiusM)),
     part("root.depth", "rootDepthCm", numberBetween(...limits.rootDepthCm)),
+    part("wet", "wettedRadiusM", numberBetween(...limits.wettedRadiusM)),
+    part("sector", "sectorTrees", wholeBetween(...limits.sectorTrees)),
+    part("least.flow", "smallestFlowLPerH", numberBetween(...limits.smallestFlowLPerH)),
+    part("compensating", "compensating", yesOrNo),
   ];
 }
 

@@ -56,10 +56,16 @@ export interface BlockScene {
   readonly plugged: readonly number[];
   /** Lines run empty after every closing. */
   readonly drains: boolean;
-  /** Roots along the lines, as in a mature tree, or a disc round the trunk of this radius, m. */
-  readonly roots: "along-lines" | "disc";
+  /** Roots where the library puts those of a mature tree, or a disc round the trunk of this radius, m. */
+  readonly roots: "mature" | "disc";
   readonly rootRadiusM: number;
   readonly rootDepthCm: number;
+  /** Radius of the ground that one emitter wets, m, dug or guessed. */
+  readonly wettedRadiusM: number;
+  /** Trees behind the valve, 0 where unknown, and the smallest flow that pump and filter bear. */
+  readonly sectorTrees: number;
+  readonly smallestFlowLPerH: number;
+  readonly compensating: boolean;
 }
 
 export interface ProgrammeScene {

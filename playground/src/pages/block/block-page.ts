@@ -1,0 +1,167 @@
+import { html, LitElement, nothing, type TemplateResult } from "lit";
+import { styleMap } from "lit/directives/style-map.js";
+import { type EmitterPlace, emittersOfTree, openNearest, openWithin, type PlugPlan, plugPlan } from "rootledger/lines";
+import "../../charts/row-plan.js";
+import { lineOffsetsM } from "../../state/block-file.js";
+import type { DemoFile } from "../../state/demo.js";
+import { withBlock } from "../../state/fields.js";
+import type { ProgrammePlan } from "../../state/programme-plan.js";
+import type { BlockScene, Scene } from "../../state/scene.js";
+import { blockWords } from "../../text/block-words.js";
+import { waterText } from "../../text/quantity.js";
+import { words } from "../../text/words.js";
+import { pageStyles } from "../page-styles.js";
+import "../../fields/number-field.js";
+import { blockControls } from "./block-controls.js";
+import { blockStyles } from "./block-styles.js";
+
+/** Emitters that a young tree is often left with; common practice, no source. */
+const fewEmitters = 4;
+
+/** The block from above: trees, lines, emitters to open or plug, and where their litres land. */
+export class BlockPage extends LitElement {
+  static override properties = {
+    file: { attribute: false },
+    scene: { attribute: false },
+    plans: { attribute: false },
+    needL: { state: true },
+    notice: { state: true },
+  };
+  declare file: DemoFile;
+  declare scene: Scene;
+  declare plans: readonly ProgrammePlan[];
+  declare needL: number;
+  declare notice: string;
+
+  static override styles = [pageStyles, blockStyles];
+
+  constructor() {
+    super();
+    this.needL = 6;
+    this.notice = "";
+    this.addEventListener("emitter-toggled", (event) => this.#toggle((event as CustomEvent<number>).detail));
+    this.addEventListener("block-edited", (event) => this.#change((event as CustomEvent<Partial<BlockScene>>).detail));
+  }
+
+  override render(): TemplateResult {
+    const w = blockWords();
+    const { block } = this.scene;
+    const emitters = this.#emitters();
+    if (emitters === undefined) {
+      return html`<h1>${w.cannot}</h1><slot name="status"></slot><div class="sheet"><div></div>${blockControls(this.scene)}</div>`;
+    }
+    const open = this.#open(emitters);
+    const plan = this.#plan(open);
+    const disc = block.roots === "disc";
+    return html`
+      <h1>${w.title(plan.openPerTree, emitters.length, disc ? plan.usefulShare : undefined)}</h1>
+      <slot name="status"></slot>
+      <div class="sheet">
+        <div>
+          <figure>
+            <rl-row-plan .data=${{
+              emitters,
+              open,
+              treeSpacingM: block.treeSpacingM,
+              rowSpacingM: block.rowSpacingM,
+              canopyDiameterM: block.canopyDiameterM,
+              offsetsM: lineOffsetsM(block.lines, block.lineDistanceM),
+              wettedRadiusM: block.wettedRadiusM,
+              rootRadiusM: disc ? block.rootRadiusM : undefined,
+            }}></rl-row-plan>
+            <p class="small key"><span class="patch roots"></span>${w.key.roots} <span class="patch wet"></span>${w.key.wet} <span class="patch canopy"></span>${w.key.canopy} <span class="dot"></span>${w.key.open} <span class="dot shut"></span>${w.key.plugged}</p>
+            <p class="small">${w.planKeys}</p>
+            <div class="buttons">
+              <button type="button" @click=${() => this.#set(emitters.map(() => true))}>${w.openAll}</button>
+              <button type="button" @click=${() => this.#set(openNearest(emitters, Math.min(fewEmitters, emitters.length)))}>${w.openNearest(Math.min(fewEmitters, emitters.length))}</button>
+              ${disc ? html`<button type="button" @click=${() => this.#set(openWithin(emitters, block.rootRadiusM))}>${w.openOnRoots}</button>` : nothing}
+            </div>
+            <div role="status">${this.notice === "" ? nothing : html`<p>${this.notice}</p>`}</div>
+          </figure>
+          ${this.#litres(plan, disc)}
+        </div>
+        ${blockControls(this.scene)}
+      </div>
+    `;
+  }
+
+  #litres(plan: PlugPlan, disc: boolean): TemplateResult {
+    const w = blockWords();
+    const { scene } = this;
+    const programme = scene.programmes[scene.shown]!;
+    const dayL = this.plans[scene.shown]!.litresPerDay;
+    const useful = disc ? plan.usefulShare : 1;
+    const { sectorFlow } = plan;
+    return html`<figure>
+      <h2>${w.litres(`${"ABCD"[scene.shown]}, ${words.programmes.name(programme.everyDays, programme.pulses)},`, waterText(dayL))}</h2>
+      <div class="bar" role="img" aria-label=${`${w.onRoots(waterText(dayL * useful))}; ${w.onNothing(waterText(dayL * (1 - useful)))}`}>
+        <span class="on" style=${styleMap({ flexGrow: String(Math.max(0.001, useful)) })}></span><span class="off" style=${styleMap({ flexGrow: String(Math.max(0.001, 1 - useful)) })}></span>
+      </div>
+      <p class="two"><strong>${w.onRoots(waterText(dayL * useful))}</strong><strong>${w.onNothing(waterText(dayL * (1 - useful)))}</strong></p>
+      ${
+        disc
+          ? html`<p><rl-number-field named .label=${w.need} .value=${this.needL} .limits=${[0.1, 500]} .decimals=${1} .quantity=${"water"} @number-changed=${(e: CustomEvent<number>) => (this.needL = e.detail)}></rl-number-field>
+              ${useful > 0 ? w.goesOut(this.needL, this.needL / useful) : nothing}</p>`
+          : nothing
+      }
+      <p>${w.flow(plan.flowLPerH, plan.applicationMmPerH)} ${w.wetted(plan.wettedShare)} ${sectorFlow ? w.sectorFlow(sectorFlow.nowLPerH, sectorFlow.allOpenLPerH) : nothing}</p>
+      ${plan.warnings.map((warning) => html`<p class="warning">${w.warning(warning)}</p>`)}
+    </figure>`;
+  }
+
+  #layout() {
+    const { block } = this.scene;
+    return {
+      offsetsM: lineOffsetsM(block.lines, block.lineDistanceM),
+      treeSpacingM: block.treeSpacingM,
+      rowSpacingM: block.rowSpacingM,
+      emitterSpacingM: block.emitterSpacingM,
+    };
+  }
+
+  #emitters(): EmitterPlace[] | undefined {
+    const { treeSpacingM, emitterSpacingM } = this.scene.block;
+    return emitterSpacingM > treeSpacingM ? undefined : emittersOfTree(this.#layout());
+  }
+
+  #open(emitters: readonly EmitterPlace[]): boolean[] {
+    const plugged = new Set(this.scene.block.plugged);
+    const open = emitters.map((_, i) => !plugged.has(i));
+    return open.some(Boolean) ? open : emitters.map(() => true);
+  }
+
+  #plan(open: readonly boolean[]): PlugPlan {
+    const { scene } = this;
+    const { block } = scene;
+    return plugPlan({
+      layout: this.#layout(),
+      emitterFlowLPerH: scene.programmes[scene.shown]!.flowLPerH,
+      open,
+      wettedRadiusM: block.wettedRadiusM,
+      rootRadiusM: block.rootRadiusM,
+      canopyDiameterM: block.canopyDiameterM,
+      pressureCompensating: block.compensating,
+      ...(block.sectorTrees > 0
+        ? { sector: { trees: block.sectorTrees, smallestFlowLPerH: block.smallestFlowLPerH } }
+        : {}),
+    });
+  }
+
+  #toggle(i: number): void {
+    const emitters = this.#emitters();
+    if (emitters === undefined) return;
+    this.#set(this.#open(emitters).map((is, k) => (k === i ? !is : is)));
+  }
+
+  #set(open: readonly boolean[]): void {
+    this.notice = open.some(Boolean) ? "" : blockWords().lastOne;
+    if (open.some(Boolean)) this.#change({ plugged: open.flatMap((is, i) => (is ? [] : [i])) });
+  }
+
+  #change(change: Partial<BlockScene>): void {
+    const detail = (scene: Scene): Scene => withBlock(scene, change);
+    this.dispatchEvent(new CustomEvent("scene-edited", { detail, bubbles: true, composed: true }));
+  }
+}
+
+customElements.define("rl-block-page", BlockPage);
