@@ -1,3 +1,5 @@
+import { execFileSync } from "node:child_process";
+import { fileURLToPath } from "node:url";
 import { defineConfig, type Plugin } from "vite";
 
 /** Nothing may be loaded from, or sent to, any other origin. Development injects styles, so the built page alone carries it. */
@@ -21,12 +23,24 @@ const contentPolicy: Plugin = {
   ],
 };
 
+const cli = fileURLToPath(new URL("../packages/cli/dist/main.js", import.meta.url));
+
+/** The published checks as the command line runs them, for the page that shows them. */
+const truthFile: Plugin = {
+  name: "truth-file",
+  generateBundle() {
+    const text = execFileSync(process.execPath, [cli, "truth", "--json"], { encoding: "utf8", maxBuffer: 2 ** 26 });
+    const short = (_: string, value: unknown) => (typeof value === "number" ? Number(value.toPrecision(7)) : value);
+    this.emitFile({ type: "asset", fileName: "truth.json", source: JSON.stringify(JSON.parse(text), short) });
+  },
+};
+
 const conditions = ["rootledger-source", "module", "browser", "development|production"];
 
 export default defineConfig({
   base: "./",
   resolve: { conditions },
-  plugins: [contentPolicy],
+  plugins: [contentPolicy, truthFile],
   worker: { format: "es" },
   build: {
     target: "es2022",

@@ -113,6 +113,8 @@ export class Shell extends LitElement {
     switch (page) {
       case "block":
         return html`<rl-block-page .file=${this.#base(scene)} .scene=${scene} .plans=${plansOf(scene, this.#base(scene))}>${this.#status(scene)}</rl-block-page>`;
+      case "truth":
+        return html`<rl-truth-page>${this.#status(scene)}</rl-truth-page>`;
       case "section":
         return html`<rl-section-page .file=${this.#soilFile(scene)} .scene=${scene} .season=${this.#model.season} .stale=${this.#model.stale} .wall=${scene.wall}>${this.#status(scene)}</rl-section-page>`;
       default:

@@ -25,7 +25,7 @@ export class RowPlan extends LitElement {
 
   static override styles = css`
     :host { display: block; }
-    svg { display: block; overflow: visible; font-family: inherit; touch-action: manipulation; }
+    svg { display: block; overflow: hidden; font-family: inherit; touch-action: manipulation; }
     text { font-size: var(--size-small); fill: var(--ink-quiet); }
     .ground { fill: var(--paper-lift); stroke: var(--rule-strong); }
     .row { stroke: var(--rule-strong); stroke-dasharray: 2 4; }

@@ -35,7 +35,7 @@ export class NumberField extends LitElement {
     css`
       :host { display: inline-block; white-space: nowrap; }
       input { width: 3.6em; text-align: right; }
-      .bad { font-size: var(--size-small); white-space: normal; display: block; max-width: 16em; }
+      label { display: flex; justify-content: space-between; gap: 0.4em; align-items: baseline; white-space: normal; }
     `,
   ];
 
@@ -54,7 +54,7 @@ export class NumberField extends LitElement {
     const field = html`<input type="text" inputmode="decimal" autocomplete="off" .value=${this.#text} aria-label=${this.label}
       @change=${(e: Event) => this.#read(e.target as HTMLInputElement)} @keydown=${this.#arrow}>`;
     return this.named
-      ? html`<label>${this.label} ${field}${this.unit === "" ? "" : html` ${this.unit}`}</label>`
+      ? html`<label>${this.label} <span class="nowrap">${field}${this.unit === "" ? "" : html` ${this.unit}`}</span></label>`
       : html`${field}${this.unit === "" ? "" : html` ${this.unit}`}`;
   }
 

@@ -1,5 +1,4 @@
 import { html, LitElement, nothing, type TemplateResult } from "lit";
-import { styleMap } from "lit/directives/style-map.js";
 import { type EmitterPlace, emittersOfTree, openNearest, openWithin, type PlugPlan, plugPlan } from "rootledger/lines";
 import "../../charts/row-plan.js";
 import { lineOffsetsM } from "../../state/block-file.js";
@@ -69,7 +68,7 @@ export class BlockPage extends LitElement {
               wettedRadiusM: block.wettedRadiusM,
               rootRadiusM: disc ? block.rootRadiusM : undefined,
             }}></rl-row-plan>
-            <p class="small key"><span class="patch roots"></span>${w.key.roots} <span class="patch wet"></span>${w.key.wet} <span class="patch canopy"></span>${w.key.canopy} <span class="dot"></span>${w.key.open} <span class="dot shut"></span>${w.key.plugged}</p>
+            <p class="small key"><span class="item"><span class="patch roots"></span> ${w.key.roots}</span><span class="item"><span class="patch wet"></span> ${w.key.wet}</span><span class="item"><span class="patch canopy"></span> ${w.key.canopy}</span><span class="item"><span class="dot"></span> ${w.key.open}</span><span class="item"><span class="dot shut"></span> ${w.key.plugged}</span></p>
             <p class="small">${w.planKeys}</p>
             <div class="buttons">
               <button type="button" @click=${() => this.#set(emitters.map(() => true))}>${w.openAll}</button>
@@ -94,9 +93,11 @@ export class BlockPage extends LitElement {
     const { sectorFlow } = plan;
     return html`<figure>
       <h2>${w.litres(`${"ABCD"[scene.shown]}, ${words.programmes.name(programme.everyDays, programme.pulses)},`, waterText(dayL))}</h2>
-      <div class="bar" role="img" aria-label=${`${w.onRoots(waterText(dayL * useful))}; ${w.onNothing(waterText(dayL * (1 - useful)))}`}>
-        <span class="on" style=${styleMap({ flexGrow: String(Math.max(0.001, useful)) })}></span><span class="off" style=${styleMap({ flexGrow: String(Math.max(0.001, 1 - useful)) })}></span>
-      </div>
+      <svg class="bar" viewBox="0 0 1000 26" preserveAspectRatio="none" role="img" aria-label=${`${w.onRoots(waterText(dayL * useful))}; ${w.onNothing(waterText(dayL * (1 - useful)))}`}>
+        <defs><pattern id="off" width="9" height="9" patternUnits="userSpaceOnUse"><path class="hatch" d="M0 9L9 0"></path></pattern></defs>
+        <rect class="on" width=${1000 * useful} height="26"></rect><rect fill="url(#off)" x=${1000 * useful} width=${1000 * (1 - useful)} height="26"></rect>
+        <rect class="frame" x="0.5" y="0.5" width="999" height="25"></rect>
+      </svg>
       <p class="two"><strong>${w.onRoots(waterText(dayL * useful))}</strong><strong>${w.onNothing(waterText(dayL * (1 - useful)))}</strong></p>
       ${
         disc
