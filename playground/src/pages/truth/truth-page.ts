@@ -98,7 +98,7 @@ export class TruthPage extends LitElement {
     const w = truthWords();
     const agree = checks.filter(({ pass }) => pass).length;
     return html`<details ?open=${this.sought !== ""}><summary><span lang="en">${topic}</span> <span>${w.agree(agree, checks.length)}</span></summary>
-      <div class="scroll" tabindex="0" role="group" aria-label=${topic}><table>
+      <div class="scroll" tabindex="0" role="group" aria-label=${w.heading}><table>
         <thead><tr>${w.columns.map((name, i) => html`<th scope="col" class=${i > 1 && i < 5 ? "n" : ""}>${name}</th>`)}</tr></thead>
         <tbody>${checks.map((check) => this.#rows(check))}</tbody></table></div></details>`;
   }
