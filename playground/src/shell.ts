@@ -9,11 +9,13 @@ import type { CheckView } from "./pages/check-view.js";
 import "./pages/model-status.js";
 import { PageLoader } from "./pages/page-loader.js";
 import { shellStyles } from "./shell-styles.js";
+import { fileUnder } from "./state/base-file.js";
 import { blockFile } from "./state/block-file.js";
 import { comparisonFile, type Excerpt, soilFile } from "./state/comparison-file.js";
 import { type DemoFile, demo, initialScene } from "./state/demo.js";
 import { fieldsOf } from "./state/fields.js";
 import { keepLanguage, keptLanguage } from "./state/kept-language.js";
+import { keptWeather, ownWeatherFile } from "./state/own-weather.js";
 import { plansOf } from "./state/programme-plan.js";
 import { treeFlowLPerH } from "./state/same-litres.js";
 import { type PageName, pageNames, type Scene, spanDays } from "./state/scene.js";
@@ -32,14 +34,17 @@ const previewDays = 14;
 export class Shell extends LitElement {
   static override styles = shellStyles;
 
+  /** Weather that this device keeps; with it the season is another one. */
+  readonly #weather = keptWeather();
+  readonly #demo = fileUnder(demo, this.#weather);
   readonly #initial: Scene = {
-    ...initialScene(demo, (flow) => treeFlowLPerH(demo.block, flow), {
+    ...initialScene(this.#demo, (flow) => treeFlowLPerH(demo.block, flow), {
       rootRadiusM: 0.3,
       rootDepthCm: defaults.rootDepthCm.value,
     }),
     language: keptLanguage(),
   };
-  readonly #store = new Store(this.#initial, fieldsOf(this.#initial, demo.season.days));
+  readonly #store = new Store(this.#initial, fieldsOf(this.#initial, this.#demo.season.days));
   readonly #model = new Model(startWorker);
   readonly #check = new PhysicsCheck(startWorker);
   readonly #loader = new PageLoader();
@@ -112,11 +117,15 @@ export class Shell extends LitElement {
     }
     switch (page) {
       case "block":
-        return html`<rl-block-page .file=${this.#base(scene)} .scene=${scene} .plans=${plansOf(scene, this.#base(scene))}>${this.#status(scene)}</rl-block-page>`;
+        return html`<rl-block-page .file=${this.#base(scene)} .ownWeather=${this.#weather !== undefined} @weather-changed=${() => location.reload()} .scene=${scene} .plans=${plansOf(scene, this.#base(scene))}>${this.#status(scene)}</rl-block-page>`;
+      case "sheet":
+        return html`<rl-sheet-page .file=${this.#soilFile(scene)} .scene=${scene} .plans=${plansOf(scene, this.#base(scene))} .season=${this.#model.season} .stale=${this.#model.stale}>${this.#status(scene)}</rl-sheet-page>`;
+      case "class":
+        return html`<rl-class-page .file=${demo} .scene=${scene} .wall=${scene.wall}>${this.#status(scene)}</rl-class-page>`;
       case "truth":
         return html`<rl-truth-page>${this.#status(scene)}</rl-truth-page>`;
       case "section":
-        return html`<rl-section-page .file=${this.#soilFile(scene)} .scene=${scene} .season=${this.#model.season} .stale=${this.#model.stale} .wall=${scene.wall}>${this.#status(scene)}</rl-section-page>`;
+        return html`<rl-section-page .link=${() => location.href} .compared=${() => this.#file()} .file=${this.#soilFile(scene)} .scene=${scene} .season=${this.#model.season} .stale=${this.#model.stale} .wall=${scene.wall}>${this.#status(scene)}</rl-section-page>`;
       default:
         return this.#comparePage(scene);
     }
@@ -132,19 +141,24 @@ export class Shell extends LitElement {
   #status(scene: Scene): TemplateResult {
     const model = this.#model;
     return html`<rl-model-status slot="status" .state=${model.state} .faults=${this.#store.faults} .stale=${model.stale} .previewDays=${model.preview ? previewDays : 0}
-      .days=${demo.season.days} .arms=${scene.programmes.length * scene.soils.length} .canUndo=${this.#lastGood !== undefined}
+      .days=${this.#demo.season.days} .arms=${scene.programmes.length * scene.soils.length} .canUndo=${this.#lastGood !== undefined}
       @undo=${() => this.#edit((s) => ({ ...(this.#lastGood ?? this.#initial), page: s.page }))} @retry=${() => this.#ask()} @dismiss=${() => this.#store.forgetFaults()}></rl-model-status>`;
   }
 
   /** The demo with the block as it is set. */
   #base(scene: Scene): DemoFile {
-    return { ...demo, block: blockFile(demo.block, this.#initial.block, scene.block) };
+    return { ...this.#demo, block: blockFile(this.#demo.block, this.#initial.block, scene.block) };
   }
 
   /** The same with soils as they are set. */
   #soilFile(scene: Scene): DemoFile {
     const base = this.#base(scene);
     return { ...base, soils: scene.soils.map((soil, i) => soilFile(base.soils[i]!, soil, base.soils[i]!.name)) };
+  }
+
+  /** Texts that the worker does not carry. */
+  get #files(): Readonly<Record<string, string>> {
+    return this.#weather === undefined ? {} : { [ownWeatherFile]: this.#weather.text };
   }
 
   #speak(language: Language): void {
@@ -179,9 +193,12 @@ export class Shell extends LitElement {
     if (asked === this.#asked && when === "only if needed") return;
     this.#asked = asked;
     if (this.#check.subject?.key !== key) this.#check.stop();
-    const { firstDay } = spanDays({ hour: scene.hour, span: String(previewDays) as Scene["span"] }, demo.season.days);
-    const excerpt = { firstDay, days: Math.min(previewDays, demo.season.days) };
-    this.#model.ask({ file, tree, preview: { file: this.#file(excerpt), firstDay } });
+    const { firstDay } = spanDays(
+      { hour: scene.hour, span: String(previewDays) as Scene["span"] },
+      this.#demo.season.days,
+    );
+    const excerpt = { firstDay, days: Math.min(previewDays, this.#demo.season.days) };
+    this.#model.ask({ file, tree, files: this.#files, preview: { file: this.#file(excerpt), firstDay } });
   }
 
   #file(excerpt?: Excerpt): object {
@@ -197,9 +214,12 @@ export class Shell extends LitElement {
   #askCheck(): void {
     const { season, stale } = this.#model;
     if (!season || stale) return;
-    const excerpt = spanDays(this.#store.scene, demo.season.days);
+    const excerpt = spanDays(this.#store.scene, this.#demo.season.days);
     const starts = season.result.arms.map(({ result }) => soilAt(result, excerpt.firstDay));
-    this.#check.ask({ file: this.#file(excerpt), starts }, { key: JSON.stringify(this.#file()), ...excerpt });
+    this.#check.ask(
+      { file: this.#file(excerpt), starts, files: this.#files },
+      { key: JSON.stringify(this.#file()), ...excerpt },
+    );
   }
 
   #checkView(): CheckView {

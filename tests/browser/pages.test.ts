@@ -11,7 +11,7 @@ beforeAll(async () => {
 
 afterAll(() => playground?.close());
 
-const pages = ["section", "block", "truth"] as const;
+const pages = ["section", "block", "truth", "class", "sheet"] as const;
 
 /** Words that an English page cannot do without. */
 const englishWords =

@@ -13,10 +13,6 @@ export const litresPerGallon = 3.785411784;
 export const cmPerInch = 2.54;
 export const hectaresPerAcre = 0.40468564224;
 
-/** Field units of other places; Thompson & Taylor (2008), NIST Special Publication 811, appendix B.8 (from memory). The gallon is that of the USA. */
-export const litresPerGallon = 3.785411784;
-export const mmPerInch = 25.4;
-export const m2PerAcre = 4046.8564224;
 export const m2PerHa = 10000;
 export const kPaPerCbar = 1;
 /** Electrical conductivity of water: 1 dS/m is 1000 uS/cm and 100 mS/m. */

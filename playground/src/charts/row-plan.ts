@@ -18,8 +18,10 @@ export interface RowPlanData {
 
 /** The row seen from above: emitters to open or plug, what they wet, and where roots are. */
 export class RowPlan extends LitElement {
-  static override properties = { data: { attribute: false }, at: { state: true } };
+  static override properties = { data: { attribute: false }, still: { type: Boolean }, at: { state: true } };
   declare data: RowPlanData | undefined;
+  /** A picture only: nothing to open or plug. */
+  declare still: boolean;
   /** Emitter that the keyboard is on. */
   declare at: number;
 
@@ -50,6 +52,7 @@ export class RowPlan extends LitElement {
   constructor() {
     super();
     this.at = 0;
+    this.still = false;
   }
 
   override render(): TemplateResult | typeof nothing {
@@ -68,14 +71,14 @@ export class RowPlan extends LitElement {
     const y = (acrossM: number): number => tall / 2 + acrossM * scale;
     const at = Array.from({ length: trees }, (_, i) => (i - (trees - 1) / 2) * data.treeSpacingM);
     const w = blockWords();
-    return html`<svg width=${width} height=${tall + em * 1.8} role="group" aria-label=${`${w.planLabel}. ${w.planKeys}`} @keydown=${this.#key}>
+    return html`<svg width=${width} height=${tall + em * 1.8} role=${this.still ? "img" : "group"} aria-label=${this.still ? w.planLabel : `${w.planLabel}. ${w.planKeys}`} @keydown=${this.#key}>
       <rect class="ground" x="0.5" y="0.5" width=${width - 1} height=${tall - 1}></rect>
       <line class="row" x1="0" x2=${width} y1=${tall / 2} y2=${tall / 2}></line>
       ${at.map((m) => this.#ground(data, m, x, y, scale))}
       ${data.offsetsM.map((m) => svg`<line class="line" x1="0" x2=${width} y1=${y(m)} y2=${y(m)}></line>`)}
       ${at.map((m) => svg`<circle class="trunk" cx=${x(m)} cy=${y(0)} r=${Math.max(3, 0.09 * scale)}></circle>`)}
       ${at.map((m) => (m === 0 ? nothing : data.emitters.map((e, i) => this.#dot(x(m + e.alongM), y(e.acrossM), data.open[i]!, "other"))))}
-      ${data.emitters.map((e, i) => this.#emitter(e, i, data.open[i]!, x, y))}
+      ${data.emitters.map((e, i) => (this.still ? this.#dot(x(e.alongM), y(e.acrossM), data.open[i]!, "") : this.#emitter(e, i, data.open[i]!, x, y)))}
       <line class="line" x1=${width - scale} x2=${width} y1=${tall + em * 0.6} y2=${tall + em * 0.6}></line>
       <text x=${width - scale - em * 0.4} y=${tall + em} text-anchor="end">1 m</text>
     </svg>`;
@@ -147,6 +150,7 @@ export class RowPlan extends LitElement {
   }
 
   #toggle(i: number): void {
+    if (this.still) return;
     this.at = i;
     this.dispatchEvent(new CustomEvent("emitter-toggled", { detail: i, bubbles: true, composed: true }));
   }

@@ -25,15 +25,30 @@ export function armViews(answer: Answer, tree: Scene["tree"], block: BlockFacts)
   return soils.map((soil) =>
     answer.result.arms
       .filter((arm) => arm.soil === soil)
-      .map((arm, i) => {
-        const t = Math.max(0, arm.result.trees.indexOf(tree));
-        const picture = pictureOf(arm.result, t, block.letters[i]!, answer, block);
-        return { result: arm.result, tree: t, picture, season: seasonOf(arm.result, t, picture) };
-      }),
+      .map((arm, i) => viewOf(arm.result, tree, block.letters[i]!, answer, block)),
   );
 }
 
-function pictureOf(result: Result, tree: number, letter: string, answer: Answer, block: BlockFacts): ArmPicture {
+/** The view of one result for one of its trees. */
+export function viewOf(
+  result: Result,
+  tree: Scene["tree"],
+  letter: string,
+  answer: Pick<Answer, "ground" | "firstDay">,
+  block: BlockFacts,
+): ArmView {
+  const t = Math.max(0, result.trees.indexOf(tree));
+  const picture = pictureOf(result, t, letter, answer, block);
+  return { result, tree: t, picture, season: seasonOf(result, t, picture) };
+}
+
+function pictureOf(
+  result: Result,
+  tree: number,
+  letter: string,
+  answer: Pick<Answer, "ground" | "firstDay">,
+  block: BlockFacts,
+): ArmPicture {
   const hour = (name: string): Float64Array => ofTree(column(result.hours, name).values, result.hours.trees, tree);
   const below = hour("belowRoots");
   const belowSinceStartL = new Float64Array(below.length);

@@ -3,6 +3,8 @@ import type { PageName } from "../state/scene.js";
 /** Pages that come when they are first opened; the first page is there from the start. */
 const loads: Readonly<Partial<Record<PageName, () => Promise<unknown>>>> = {
   block: () => import("./block/block-page.js"),
+  class: () => import("./class/class-page.js"),
+  sheet: () => import("./sheet/sheet-page.js"),
   truth: () => import("./truth/truth-page.js"),
   section: () => import("./section/section-page.js"),
 };

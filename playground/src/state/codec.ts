@@ -41,6 +41,13 @@ export const yesOrNo: Codec<boolean> = {
   write: (value) => (value ? "1" : "0"),
 };
 
+/** A name as lessons carry it. */
+export const shortName: Codec<string> = {
+  rule: "small letters, digits and hyphens, up to 40",
+  read: (text) => (/^[a-z0-9-]{1,40}$/.test(text) ? text : undefined),
+  write: (value) => value,
+};
+
 export const clockTime: Codec<string> = {
   rule: "a time of day from 00:00 to 23:59",
   read: (text) => (/^([01]\d|2[0-3]):[0-5]\d$/.test(text) ? text : undefined),

@@ -9,7 +9,13 @@ export interface DemoFile {
   readonly remark: string;
   readonly season: { readonly startDate: string; readonly days: number };
   readonly block: DemoBlock;
-  readonly weather: { readonly name: string; readonly file: string };
+  readonly weather: {
+    readonly name: string;
+    readonly file: string;
+    readonly latitudeDeg: number;
+    readonly elevationM: number;
+    readonly et0Method?: string;
+  };
   readonly soils: readonly DemoSoil[];
   readonly programmes: readonly DemoProgramme[];
   readonly start?: { readonly tensionKPa?: number; readonly kind?: Scene["start"] };
@@ -18,7 +24,12 @@ export interface DemoFile {
 export interface DemoBlock {
   readonly treeSpacingM: number;
   readonly rowSpacingM: number;
-  readonly tree: { readonly name: string; readonly canopyDiameterM: number; readonly roots?: object };
+  readonly tree: {
+    readonly name: string;
+    readonly canopyDiameterM: number;
+    readonly kcb: readonly { readonly date: string; readonly kcb: number }[];
+    readonly roots?: object;
+  };
   readonly lines: {
     readonly offsetsM: readonly number[];
     readonly emitterSpacingM: number;
@@ -94,13 +105,15 @@ export function initialScene(
     litresPerDay: Math.round((runLitres * runs * 1000) / file.season.days) / 1000,
     start: file.start?.kind ?? "settled",
     tree: "mean",
-    hour: openingHour,
+    hour: Math.min(openingHour, file.season.days * 24 - 1),
     span: "14",
     shown: 0,
     shownSoil: 0,
     depthsCm: [20, 50],
     sensorAtCm: Math.round(Math.abs(file.block.lines.offsetsM[0] ?? 0) * 100),
     readings: [],
+    lesson: "wilting-tree",
+    point: 0,
     language: "en",
     theme: "auto",
     wall: false,

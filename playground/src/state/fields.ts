@@ -1,6 +1,6 @@
 import { limits } from "../fields/limits.js";
 import { languages } from "../text/locale.js";
-import { type Codec, clockTime, numberBetween, oneOf, placesBelow, wholeBetween, yesOrNo } from "./codec.js";
+import { type Codec, clockTime, numberBetween, oneOf, placesBelow, shortName, wholeBetween, yesOrNo } from "./codec.js";
 import { readingsWithin } from "./readings-codec.js";
 import {
   type BlockScene,
@@ -101,6 +101,18 @@ export function fieldsOf(initial: Scene, seasonDays: number): readonly Field[] {
       readingsWithin(seasonDays * 24, limits.sensorDepthCm, limits.readingKPa),
       (s) => s.readings,
       (s, readings) => ({ ...s, readings }),
+    ),
+    field(
+      "lesson",
+      shortName,
+      (s) => s.lesson,
+      (s, lesson) => ({ ...s, lesson }),
+    ),
+    field(
+      "point",
+      wholeBetween(0, 30),
+      (s) => s.point,
+      (s, point) => ({ ...s, point }),
     ),
     field(
       "lang",

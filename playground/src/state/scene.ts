@@ -23,6 +23,9 @@ export interface Scene {
   readonly depthsCm: readonly number[];
   readonly sensorAtCm: number;
   readonly readings: readonly Reading[];
+  /** Lesson that is open, and the point of its slider. */
+  readonly lesson: string;
+  readonly point: number;
   readonly language: Language;
   readonly theme: "auto" | "light" | "dark";
   /** Large type, pictures and one number only. */

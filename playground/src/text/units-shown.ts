@@ -1,10 +1,11 @@
 import {
+  cmPerInch,
+  hectaresPerAcre,
   kPaPerCbar,
   litresPerGallon,
-  m2PerAcre,
   m2PerHa,
   microSPerCmPerDSPerM,
-  mmPerInch,
+  mmPerCm,
   mSPerMPerDSPerM,
 } from "rootledger/units";
 
@@ -17,14 +18,14 @@ interface UnitShown {
 /** Units that a person may choose per kind of number; the first is the model's own. Salt is held in dS/m, area in m2. */
 export const unitChoices = {
   water: { L: { text: "L", holds: 1 }, gal: { text: "gal", holds: litresPerGallon } },
-  depth: { mm: { text: "mm", holds: 1 }, in: { text: "in", holds: mmPerInch } },
+  depth: { mm: { text: "mm", holds: 1 }, in: { text: "in", holds: cmPerInch * mmPerCm } },
   tension: { kPa: { text: "kPa", holds: 1 }, cbar: { text: "cbar", holds: kPaPerCbar } },
   salt: {
     "dS/m": { text: "dS/m", holds: 1 },
     "uS/cm": { text: "µS/cm", holds: 1 / microSPerCmPerDSPerM },
     "mS/m": { text: "mS/m", holds: 1 / mSPerMPerDSPerM },
   },
-  area: { ha: { text: "ha", holds: m2PerHa }, ac: { text: "ac", holds: m2PerAcre } },
+  area: { ha: { text: "ha", holds: m2PerHa }, ac: { text: "ac", holds: hectaresPerAcre * m2PerHa } },
 } as const satisfies Readonly<Record<string, Readonly<Record<string, UnitShown>>>>;
 
 export type Quantity = keyof typeof unitChoices;

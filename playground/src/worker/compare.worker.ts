@@ -1,9 +1,11 @@
 import { parseComparison } from "rootledger/scenario";
 import weatherText from "../../../data/demo/weather.csv?raw";
+import { groundFacts } from "./ground-facts.js";
 import { checkWithPhysics } from "./physics-run.js";
-import type { Answer, CheckRequest, CompareRequest, WorkerMessage } from "./protocol.js";
+import type { Answer, CheckRequest, CompareRequest, SweepRequest, WorkerMessage } from "./protocol.js";
 import { type SlicedOptions, type Slices, slicedCompare } from "./sliced-compare.js";
 import { recall, remember, type SoilMemory } from "./soil-memory.js";
+import { sweepScenarios } from "./sweep-run.js";
 
 const files: Readonly<Record<string, string>> = { "weather.csv": weatherText };
 /** A season that takes less than this needs no preview. */
@@ -15,14 +17,30 @@ let seasonTookMs = 0;
 let memory: SoilMemory | undefined;
 const door = new MessageChannel();
 
-self.onmessage = (event: MessageEvent<CompareRequest | CheckRequest>) => {
-  newest = event.data.id;
-  void (event.data.kind === "check" ? check(event.data) : answer(event.data));
+self.onmessage = ({ data }: MessageEvent<CompareRequest | CheckRequest | SweepRequest>) => {
+  newest = data.id;
+  void (data.kind === "check" ? check(data) : data.kind === "sweep" ? sweep(data) : answer(data));
 };
+
+async function sweep(request: SweepRequest): Promise<void> {
+  await pause();
+  if (request.id !== newest) return;
+  try {
+    await sweepScenarios(
+      request,
+      files,
+      slicesFor(request.id, () => undefined),
+      (swept) => self.postMessage(swept, { transfer: [...buffersIn(swept.result)] }),
+      post,
+    );
+  } catch (error) {
+    post({ id: request.id, kind: "failed", message: error instanceof Error ? error.message : String(error) });
+  }
+}
 
 async function check(request: CheckRequest): Promise<void> {
   try {
-    const parsed = parseComparison(request.file, files);
+    const parsed = parseComparison(request.file, { ...files, ...request.files });
     if (!parsed.ok) post({ id: request.id, kind: "faults", faults: parsed.faults });
     else await checkWithPhysics(request, parsed, slicesFor(request.id, progressTo(request.id)), post);
   } catch (error) {
@@ -42,9 +60,12 @@ async function answer(request: CompareRequest): Promise<void> {
 }
 
 /** The days in view, begun from the soil as it was in the last season. Its faults are left for the season to tell. */
-async function preview({ id, preview: { file, firstDay } }: CompareRequest, from: SoilMemory): Promise<void> {
+async function preview(
+  { id, preview: { file, firstDay }, files: own }: CompareRequest,
+  from: SoilMemory,
+): Promise<void> {
   const began = performance.now();
-  const parsed = parseComparison(file, files);
+  const parsed = parseComparison(file, { ...files, ...own });
   if (!parsed.ok) return;
   const options: SlicedOptions = {
     trees: ["mean"],
@@ -57,13 +78,13 @@ async function preview({ id, preview: { file, firstDay } }: CompareRequest, from
     slicesFor(id, () => undefined),
   );
   if (result === undefined) return;
-  const ground = groundOf(parsed.comparison.block.tree);
+  const ground = groundFacts(parsed.comparison.block.tree);
   give({ id, kind: "preview", result, ground, firstDay, tookMs: performance.now() - began });
 }
 
-async function season({ id, file, tree }: CompareRequest): Promise<void> {
+async function season({ id, file, tree, files: own }: CompareRequest): Promise<void> {
   const began = performance.now();
-  const parsed = parseComparison(file, files);
+  const parsed = parseComparison(file, { ...files, ...own });
   if (!parsed.ok) {
     post({ id, kind: "faults", faults: parsed.faults });
     return;
@@ -74,7 +95,7 @@ async function season({ id, file, tree }: CompareRequest): Promise<void> {
   if (result === undefined) return;
   seasonTookMs = performance.now() - began;
   memory = remember(result.arms.map((arm) => arm.result));
-  const ground = groundOf(parsed.comparison.block.tree);
+  const ground = groundFacts(parsed.comparison.block.tree);
   give({ id, kind: "season", result, ground, firstDay: 0, tookMs: seasonTookMs });
 }
 
@@ -90,13 +111,6 @@ function progressTo(id: number): Slices["progress"] {
 
 function slicesFor(id: number, progress: Slices["progress"]): Slices {
   return { outdated: () => id !== newest, pause, now: () => performance.now(), progress };
-}
-
-function groundOf(tree: {
-  readonly limits: { readonly airLimitFraction: number };
-  readonly roots: { readonly depthCm: number };
-}): Answer["ground"] {
-  return { airLimitFraction: tree.limits.airLimitFraction, rootDepthCm: tree.roots.depthCm };
 }
 
 /** Resolves after messages that are waiting have been received. */

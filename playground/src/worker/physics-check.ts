@@ -30,7 +30,7 @@ export class PhysicsCheck extends EventTarget {
     this.#start = start;
   }
 
-  ask(request: Pick<CheckRequest, "file" | "starts">, subject: CheckSubject): void {
+  ask(request: Pick<CheckRequest, "file" | "starts" | "files">, subject: CheckSubject): void {
     this.#end();
     this.#id += 1;
     this.answer = undefined;

@@ -9,6 +9,8 @@ export interface CompareRequest {
   readonly file: object;
   /** The tree that is looked at; the soil's pictures always show the mean one. */
   readonly tree: "mean" | "under-fed" | "over-fed";
+  /** Texts of files that the worker does not carry, by the name that the file uses. */
+  readonly files: Readonly<Record<string, string>>;
   /** The days in view on the same calendar, shown while the season is computed. */
   readonly preview: { readonly file: object; readonly firstDay: number };
 }
@@ -20,6 +22,22 @@ export interface CheckRequest {
   readonly file: object;
   /** Water of every cell of each run at the beginning, in the comparison's order. */
   readonly starts: readonly Float64Array[];
+  readonly files: Readonly<Record<string, string>>;
+}
+
+/** Scenario files to run one by one, each for one tree; the mean one's soil is always kept. */
+export interface SweepRequest {
+  readonly id: number;
+  readonly kind: "sweep";
+  readonly runs: readonly { readonly file: object; readonly tree: "mean" | "under-fed" | "over-fed" }[];
+}
+
+export interface SweepAnswer {
+  readonly id: number;
+  readonly index: number;
+  readonly all: number;
+  readonly result: Result;
+  readonly ground: Ground;
 }
 
 /** What the pictures need to know beside the result. */
@@ -63,5 +81,6 @@ export type WorkerMessage =
   | ({ readonly kind: "preview" } & Answer)
   | ({ readonly kind: "season" } & Answer)
   | ({ readonly kind: "check" } & CheckAnswer)
+  | ({ readonly kind: "swept" } & SweepAnswer)
   | { readonly id: number; readonly kind: "faults"; readonly faults: readonly FaultLine[] }
   | { readonly id: number; readonly kind: "failed"; readonly message: string };

@@ -13,6 +13,7 @@ import { pageStyles } from "../page-styles.js";
 import "../../fields/number-field.js";
 import { blockControls } from "./block-controls.js";
 import { blockStyles } from "./block-styles.js";
+import "./weather-drop.js";
 
 /** Emitters that a young tree is often left with; common practice, no source. */
 const fewEmitters = 4;
@@ -23,12 +24,15 @@ export class BlockPage extends LitElement {
     file: { attribute: false },
     scene: { attribute: false },
     plans: { attribute: false },
+    ownWeather: { type: Boolean },
     needL: { state: true },
     notice: { state: true },
   };
   declare file: DemoFile;
   declare scene: Scene;
   declare plans: readonly ProgrammePlan[];
+  /** The weather is the person's own. */
+  declare ownWeather: boolean;
   declare needL: number;
   declare notice: string;
 
@@ -36,6 +40,7 @@ export class BlockPage extends LitElement {
 
   constructor() {
     super();
+    this.ownWeather = false;
     this.needL = 6;
     this.notice = "";
     this.addEventListener("emitter-toggled", (event) => this.#toggle((event as CustomEvent<number>).detail));
@@ -78,6 +83,7 @@ export class BlockPage extends LitElement {
             <div role="status">${this.notice === "" ? nothing : html`<p>${this.notice}</p>`}</div>
           </figure>
           ${this.#litres(plan, disc)}
+          <rl-weather-drop .current=${this.file.weather.name} .own=${this.ownWeather}></rl-weather-drop>
         </div>
         ${blockControls(this.scene)}
       </div>

@@ -8,6 +8,7 @@ import "../../fields/number-field.js";
 import { limits } from "../../fields/limits.js";
 import type { DemoFile } from "../../state/demo.js";
 import { type Reading, type Scene, spanDays, spans } from "../../state/scene.js";
+import { dataWords } from "../../text/data-words.js";
 import { amount, clock, dayLabel, listed, longDayLabel } from "../../text/number-format.js";
 import { bare, depthText, unitText, waterText } from "../../text/quantity.js";
 import { sectionWords } from "../../text/section-words.js";
@@ -20,6 +21,7 @@ import { seasonStrip } from "../season-strip.js";
 import { sectionTable, storageTable } from "../table-twins.js";
 import "./readings-list.js";
 import { sectionStyles } from "./section-styles.js";
+import { flattened, hoursCsv, standingSvg, takeAway } from "./take-away.js";
 import { tensionTraces } from "./tension-traces.js";
 import "./translator.js";
 
@@ -33,6 +35,8 @@ export class SectionPage extends LitElement {
     season: { attribute: false },
     stale: { type: Boolean },
     wall: { type: Boolean, reflect: true },
+    link: { attribute: false },
+    compared: { attribute: false },
     manyHours: { state: true },
   };
   declare file: DemoFile;
@@ -40,6 +44,9 @@ export class SectionPage extends LitElement {
   declare season: Answer | undefined;
   declare stale: boolean;
   declare wall: boolean;
+  /** The address that reopens the scene, and the comparison file that it stands for. */
+  declare link: () => string;
+  declare compared: () => object;
   declare manyHours: boolean;
 
   static override styles = [pageStyles, sectionStyles];
@@ -82,7 +89,7 @@ export class SectionPage extends LitElement {
         <div class="side">${this.#window(views, view, row)}
           <rl-water-translator .soil=${this.#fileSoil()} .depthCm=${picture.rootDepthCm} .areaM2=${rootedM2(view)} .pullKPa=${picture.pullLimitKPa}></rl-water-translator></div>
       </div>
-      ${this.#storage(views, view, row)}${this.#traces(view)}
+      ${this.#storage(views, view, row)}${this.#traces(view)}${this.#takeAway(view)}
       <footer><rl-time-scrubber .strip=${seasonStrip(season, this.file.season.startDate)} .hour=${scene.hour} .firstDay=${this.#span().firstDay} .shownDays=${this.#span().days} .fourHours=${this.manyHours}></rl-time-scrubber></footer>
     `;
   }
@@ -174,6 +181,37 @@ export class SectionPage extends LitElement {
       <rl-number-table .data=${table}></rl-number-table>
       <rl-readings-list .readings=${scene.readings} .picture=${view.picture} .soil=${soil} .fromRowCm=${scene.sensorAtCm} .hour=${scene.hour} .startDate=${startDate} .seasonDays=${file.season.days}
         @readings-changed=${(e: CustomEvent<readonly Reading[]>) => this.#change((s) => ({ ...s, readings: e.detail }))}></rl-readings-list></figure>`;
+  }
+
+  #takeAway(view: ArmView): TemplateResult {
+    const w = dataWords();
+    const root = this.renderRoot;
+    const name = `rootledger-${view.picture.soil.split(": ").at(-1)}-${view.picture.letter}`
+      .toLowerCase()
+      .replace(/[^a-z0-9-]+/g, "-");
+    const inChart = <T extends Element>(chart: string, what: string): T | null | undefined =>
+      root.querySelector(chart)?.shadowRoot?.querySelector<T>(what);
+    const png = async (): Promise<void> => {
+      const canvas = inChart<HTMLCanvasElement>("rl-section-chart", "canvas");
+      const drawing = inChart<SVGSVGElement>("rl-section-chart", "svg");
+      if (canvas && drawing) takeAway(`${name}.png`, await flattened(canvas, drawing));
+    };
+    const svgFile = (): void => {
+      const drawing = inChart<SVGSVGElement>("rl-storage-chart", "svg");
+      if (drawing) takeAway(`${name}.svg`, new Blob([standingSvg(drawing)], { type: "image/svg+xml" }));
+    };
+    const json = (): void => {
+      const all = {
+        version: view.result.version,
+        link: this.link(),
+        file: this.compared(),
+        measures: view.result.measures.map(({ id, unit, values }) => ({ id, unit, value: values[view.tree] })),
+        notes: view.result.notes,
+      };
+      takeAway(`${name}.json`, new Blob([JSON.stringify(all, null, 2)], { type: "application/json" }));
+    };
+    const csv = (): void => takeAway(`${name}.csv`, hoursCsv(view.result, view.tree));
+    return html`<p class="away"><span>${w.takeAway}:</span> <button type="button" @click=${png}>${w.picture}</button> <button type="button" @click=${svgFile}>${w.chart}</button> <button type="button" @click=${csv}>${w.table}</button> <button type="button" @click=${json}>${w.scene}</button></p>`;
   }
 
   #depths(input: HTMLInputElement): void {

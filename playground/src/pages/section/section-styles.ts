@@ -12,6 +12,9 @@ export const sectionStyles = css`
   rl-soil-key { margin: 0.8rem 0 0.3rem; }
   label input { font: inherit; font-weight: 650; color: var(--ink); background: var(--paper-lift); border: 0; border-bottom: 1.5px solid var(--ink); width: 6em; padding: 0.1em 0.2em; }
   label input:focus-visible { outline: 3px solid var(--ink); outline-offset: 2px; }
+  .away { display: flex; flex-wrap: wrap; gap: 0.4rem 0.7rem; align-items: baseline; margin: 1rem 0 1.5rem; }
+  .away button { font: inherit; color: var(--ink); background: none; border: 0; border-bottom: 1.5px solid var(--ink); padding: 0.2em 0.1em; cursor: pointer; }
+  .away button:focus-visible { outline: 3px solid var(--ink); outline-offset: 2px; }
   footer { position: sticky; bottom: 0; z-index: 3; background: var(--paper); border-top: 1.5px solid var(--ink); padding: 0.55rem 0 max(0.55rem, env(safe-area-inset-bottom)); }
   @media (max-width: 1000px) {
     .stage { grid-template-columns: minmax(0, 1fr); }

@@ -1,0 +1,103 @@
+import { line, max, scaleLinear, scalePoint } from "d3";
+import { css, html, LitElement, nothing, svg, type TemplateResult } from "lit";
+import { classWords } from "../text/class-words.js";
+import { amount } from "../text/number-format.js";
+import { SizeController } from "./size-controller.js";
+
+/** One measure by point of the slider, a line per column. */
+export interface SweepData {
+  readonly measure: string;
+  readonly unit: string;
+  readonly points: readonly string[];
+  readonly columns: readonly { readonly name: string; readonly values: readonly (number | undefined)[] }[];
+}
+
+const dashes = ["none", "8 4", "2 4", "12 3 2 3"];
+
+/** How a measure answers to the slider: the knee, the class's guess and what was frozen. */
+export class SweepChart extends LitElement {
+  static override properties = {
+    data: { attribute: false },
+    at: { type: Number },
+    guess: { type: Number },
+    frozen: { type: Number },
+  };
+  declare data: SweepData | undefined;
+  declare at: number;
+  /** Point that the class guessed, and the one that was frozen; -1 for none. */
+  declare guess: number;
+  declare frozen: number;
+
+  static override styles = css`
+    :host { display: block; }
+    svg { display: block; font-family: inherit; overflow: visible; }
+    text { font-size: var(--size-small); fill: var(--ink-quiet); }
+    .strong { fill: var(--ink); font-weight: 650; }
+    .line { fill: none; stroke: var(--ink); stroke-width: 2; }
+    .dot { fill: var(--ink); }
+    .rule { stroke: var(--rule); }
+    .guess { stroke: var(--ink); stroke-width: 2; stroke-dasharray: 2 3; }
+    .frozen { fill: none; stroke: var(--ink); stroke-width: 2; }
+    .now { fill: var(--paper); stroke: var(--ink); stroke-width: 2.4; }
+    .halo { paint-order: stroke; stroke: var(--paper); stroke-width: 0.4em; }
+  `;
+
+  #size = new SizeController(this);
+
+  constructor() {
+    super();
+    this.at = 0;
+    this.guess = -1;
+    this.frozen = -1;
+  }
+
+  override render(): TemplateResult | typeof nothing {
+    const { width, em } = this.#size;
+    const { data } = this;
+    if (!data || width === 0) return nothing;
+    const w = classWords();
+    const left = em * 2.6;
+    const right = width - em * (data.columns.length > 1 ? 1 : 1);
+    const top = em * 1.6;
+    const height = top + em * 7;
+    const x = scalePoint(data.points, [left + em * 0.5, right - em * 0.5]);
+    const most = max(data.columns.flatMap((c) => c.values.filter((v) => v !== undefined))) ?? 1;
+    const y = scaleLinear([0, Math.max(most * 1.08, 1e-6)], [height, top]);
+    const place = (i: number): number => x(data.points[i] ?? "") ?? left;
+    const summary = data.columns
+      .map((c) =>
+        w.sweepSummary(
+          c.name,
+          data.points.map((p, i) => `${p}: ${c.values[i] === undefined ? "…" : amount(c.values[i])}`).join(", "),
+        ),
+      )
+      .join(" ");
+    return html`<svg width=${width} height=${height + em * (1.6 + data.columns.length * 1.15)} role="img" aria-label=${`${data.measure}, ${data.unit}. ${summary}`}>
+      <text class="strong" x="0" y=${em * 0.8}>${data.measure}, ${data.unit}</text>
+      ${y.ticks(4).map((v) => svg`<line class="rule" x1=${left} x2=${right} y1=${y(v)} y2=${y(v)}></line><text x=${left - em * 0.4} y=${y(v) + em * 0.28} text-anchor="end">${amount(v)}</text>`)}
+      ${this.guess >= 0 ? svg`<line class="guess" x1=${place(this.guess)} x2=${place(this.guess)} y1=${top - em * 0.3} y2=${height}></line><text class="halo" x=${place(this.guess) + em * 0.3} y=${top + em * 0.4}>${w.guess}</text>` : nothing}
+      ${data.columns.map((c, k) => {
+        const known = c.values
+          .map((v, i) => [i, v] as const)
+          .filter((d): d is readonly [number, number] => d[1] !== undefined);
+        const path =
+          line<readonly [number, number]>(
+            (d) => place(d[0]),
+            (d) => y(d[1]),
+          )(known) ?? "";
+        return svg`<path class="line" stroke-dasharray=${dashes[k] ?? "none"} d=${path}></path>
+          ${known.map(
+            ([
+              i,
+              v,
+            ]) => svg`<circle class=${i === this.at ? "now" : "dot"} cx=${place(i)} cy=${y(v)} r=${em * (i === this.at ? 0.32 : 0.18)}></circle>
+            ${i === this.frozen ? svg`<rect class="frozen" x=${place(i) - em * 0.4} y=${y(v) - em * 0.4} width=${em * 0.8} height=${em * 0.8}></rect>` : nothing}`,
+          )}
+          ${data.columns.length > 1 ? svg`<line class="line" stroke-dasharray=${dashes[k] ?? "none"} x1=${left} x2=${left + em * 2} y1=${height + em * (2.1 + k * 1.15)} y2=${height + em * (2.1 + k * 1.15)}></line><text class="strong" x=${left + em * 2.5} y=${height + em * (2.4 + k * 1.15)}>${c.name}</text>` : nothing}`;
+      })}
+      ${data.points.map((p, i) => svg`<text x=${place(i)} y=${height + em * 1.1} text-anchor="middle">${p}</text>`)}
+    </svg>`;
+  }
+}
+
+customElements.define("rl-sweep-chart", SweepChart);

@@ -1,0 +1,150 @@
+import { html, LitElement, nothing, type TemplateResult } from "lit";
+import type { DailyWeather, Understood } from "rootledger/weather";
+import "../../fields/number-field.js";
+import { keepWeather, type OwnWeather } from "../../state/own-weather.js";
+import { dataWords } from "../../text/data-words.js";
+import { understoodView } from "./understood-view.js";
+import { weatherDropStyles } from "./weather-drop-styles.js";
+
+type Read = Extract<Understood, { ok: true }>;
+
+const leastDays = 10;
+const neededColumns = ["tMinC", "tMaxC", "rainMm"] as const;
+
+/** A file of weather: dropped, read, shown as it was understood, and only then used. */
+export class WeatherDrop extends LitElement {
+  static override properties = {
+    current: { type: String },
+    own: { type: Boolean },
+    understood: { state: true },
+    busy: { state: true },
+    full: { state: true },
+    place: { state: true },
+  };
+  /** Name of the weather in use. */
+  declare current: string;
+  declare own: boolean;
+  declare understood: Understood | undefined;
+  declare busy: boolean;
+  declare full: boolean;
+  declare place: { readonly latitudeDeg: number; readonly elevationM: number };
+
+  static override styles = weatherDropStyles;
+
+  #bytes = new Uint8Array();
+  #name = "";
+  #answers: Record<string, string> = {};
+
+  constructor() {
+    super();
+    this.current = "";
+    this.own = false;
+    this.busy = false;
+    this.full = false;
+    this.place = { latitudeDeg: -33, elevationM: 100 };
+  }
+
+  override render(): TemplateResult {
+    const w = dataWords();
+    return html`<h2>${w.heading}</h2><p>${w.now(this.current)} ${this.own ? html`<button type="button" @click=${() => this.#use(undefined)}>${w.back}</button>` : nothing}</p>
+      <label class="drop" @dragover=${(e: DragEvent) => e.preventDefault()} @drop=${this.#drop}>${w.drop}
+        <input type="file" accept=".csv,.txt,.dat,.json,.tsv" @change=${(e: Event) => this.#take((e.target as HTMLInputElement).files?.[0])}></label>
+      <p class="small">${w.stays}</p>
+      <div role="status">${this.busy ? html`<p>${w.reading}</p>` : nothing}${this.full ? html`<p class="failed">${w.full}</p>` : nothing}</div>
+      ${this.#answer()}`;
+  }
+
+  #answer(): TemplateResult | typeof nothing {
+    const w = dataWords();
+    const { understood } = this;
+    if (!understood) return nothing;
+    if (understood.ok) return html`${understoodView(understood)}${this.#offer(understood)}`;
+    const { question } = understood;
+    if (question === undefined) {
+      return html`<div class="failed" role="alert"><p><strong>${w.faults}: ${this.#name}</strong></p>
+        <ul lang="en">${understood.faults.slice(0, 20).map(({ path, received, rule }) => html`<li>${path === "" ? "" : `${path}: `}${received} ${rule}</li>`)}</ul></div>`;
+    }
+    return html`<div class="failed" role="alert"><p><strong>${w.asks}</strong> <span lang="en">${question.text}</span></p>
+      <ul lang="en">${question.evidence.map((line) => html`<li>${line}</li>`)}</ul>
+      <p lang="en">${question.choices.map(({ value, meaning }) => html`<button type="button" @click=${() => this.#say(question.key, value)}>${meaning}</button> `)}</p></div>`;
+  }
+
+  #offer(read: Read): TemplateResult {
+    const w = dataWords();
+    const days = read.daily && usableDays(read.daily.weather);
+    if (!days || !read.daily) return html`<p class="failed">${w.noDays}</p>`;
+    if (days.gaps.length > 0)
+      return html`<div class="failed">${days.gaps.map(({ column, count }) => html`<p>${w.gaps(column, count)}</p>`)}</div>`;
+    if (days.count < leastDays) return html`<p class="failed">${w.tooFew(days.count)}</p>`;
+    const { weather } = read.daily;
+    const number = (key: "latitudeDeg" | "elevationM", label: string, limits: readonly [number, number]) =>
+      html`<rl-number-field named .label=${label} .value=${this.place[key]} .limits=${limits} @number-changed=${(e: CustomEvent<number>) => (this.place = { ...this.place, [key]: e.detail })}></rl-number-field>`;
+    return html`<div class="offer">${number("latitudeDeg", w.latitude, [-66, 66])}${number("elevationM", w.elevation, [-430, 5000])}
+      <button type="button" class="strong" @click=${() => void this.#accept(weather)}>${w.use(days.count, weather.startDate)}</button></div>`;
+  }
+
+  #drop(event: DragEvent): void {
+    event.preventDefault();
+    void this.#take(event.dataTransfer?.files[0]);
+  }
+
+  async #take(file: File | undefined): Promise<void> {
+    if (!file) return;
+    this.#bytes = new Uint8Array(await file.arrayBuffer());
+    this.#name = file.name;
+    this.#answers = {};
+    await this.#read();
+  }
+
+  async #say(key: string, value: string): Promise<void> {
+    this.#answers = { ...this.#answers, [key]: value };
+    await this.#read();
+  }
+
+  async #read(): Promise<void> {
+    this.busy = true;
+    const { understandStationFile } = await import("rootledger/weather");
+    await new Promise((resolve) => setTimeout(resolve));
+    this.understood = understandStationFile(this.#bytes, this.#answers);
+    if (this.understood.ok) {
+      const { latitudeDeg, elevationM } = this.understood.report.site;
+      this.place = {
+        latitudeDeg: latitudeDeg ?? this.place.latitudeDeg,
+        elevationM: elevationM ?? this.place.elevationM,
+      };
+    }
+    this.busy = false;
+  }
+
+  async #accept(weather: DailyWeather): Promise<void> {
+    const { formatDailyWeather } = await import("rootledger/weather");
+    this.#use({
+      name: this.#name,
+      text: formatDailyWeather(weather),
+      ...this.place,
+      et0Method: weather.et0Mm.every((mm) => mm >= 0) ? "given" : "penman-monteith",
+      startDate: weather.startDate,
+      days: weather.days,
+    });
+  }
+
+  #use(weather: OwnWeather | undefined): void {
+    this.full = keepWeather(weather) === "full";
+    if (!this.full) this.dispatchEvent(new CustomEvent("weather-changed", { bubbles: true, composed: true }));
+  }
+}
+
+/** Days of a record and what is missing in the columns that cannot do without. */
+function usableDays(weather: DailyWeather): {
+  readonly count: number;
+  readonly gaps: readonly { readonly column: string; readonly count: number }[];
+} {
+  const given = weather.et0Mm.every((mm) => mm >= 0);
+  const columns = given ? (["rainMm"] as const) : neededColumns;
+  const gaps = columns
+    .map((column) => ({ column, count: weather[column].filter((value) => Number.isNaN(value)).length }))
+    .filter(({ count }) => count > 0);
+  return { count: weather.days, gaps };
+}
+
+customElements.define("rl-weather-drop", WeatherDrop);

@@ -1,0 +1,41 @@
+import type { DemoFile } from "../../state/demo.js";
+import type { Lesson } from "./lesson.js";
+import { lessonFiles } from "./lesson-files.js";
+
+interface LessonBlock {
+  readonly layout: {
+    readonly offsetsM: readonly number[];
+    readonly treeSpacingM: number;
+    readonly rowSpacingM: number;
+    readonly emitterSpacingM: number;
+  };
+  readonly emitterFlowLPerH: number;
+  readonly pluggedPerTree: number;
+  readonly canopyDiameterM: number;
+  readonly rootRadiusM: number;
+  readonly wettedRadiusM: number;
+  readonly litresPerDay: number;
+}
+
+/** Radius that an emitter wets in the plan of a lesson, m; a guess for the picture, no source. */
+const wettedRadiusM = 0.2;
+
+/** The block of one point and column as the plan of the row needs it. */
+export function lessonBlock(demo: DemoFile, lesson: Lesson, point: number, column: number): LessonBlock {
+  const { file } = lessonFiles(demo, lesson)[point * lesson.columns.length + column]!;
+  const { block, programme } = file as {
+    block: DemoFile["block"] & { tree: { roots?: { lateral?: { radiusCm?: number } } } };
+    programme: DemoFile["programmes"][number];
+  };
+  const { lines, treeSpacingM, rowSpacingM, tree } = block;
+  const run = programme.runs[0]!;
+  return {
+    layout: { offsetsM: lines.offsetsM, treeSpacingM, rowSpacingM, emitterSpacingM: lines.emitterSpacingM },
+    emitterFlowLPerH: lines.emitterFlowLPerH,
+    pluggedPerTree: lines.pluggedPerTree ?? 0,
+    canopyDiameterM: tree.canopyDiameterM,
+    rootRadiusM: (tree.roots?.lateral?.radiusCm ?? 100) / 100,
+    wettedRadiusM,
+    litresPerDay: (run.litresPerTree ?? 0) / run.everyDays,
+  };
+}

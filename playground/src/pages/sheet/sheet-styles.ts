@@ -1,0 +1,31 @@
+import { css } from "lit";
+
+/** The sheet is black on white, half a page, to be read without glasses. */
+export const sheetStyles = css`
+  h1 { font-size: var(--size-large); line-height: 1.15; margin: 1rem 0 0.5rem; }
+  .choices { display: flex; flex-wrap: wrap; gap: 0.4rem 1.6rem; margin-bottom: 1rem; }
+  article { max-width: 44rem; background: #ffffff; color: #000000; border: 1px solid var(--rule-strong); padding: 1.4rem 1.6rem; }
+  h2 { font-size: 1.375rem; line-height: 1.2; margin: 0 0 0.4rem; }
+  h3 { font-size: 1rem; margin: 0.9rem 0 0.2rem; }
+  .sentence { font-size: 1.1875rem; line-height: 1.35; }
+  dl { display: flex; flex-wrap: wrap; gap: 0.6rem 2.4rem; margin: 0.9rem 0; padding: 0.6rem 0; border-block: 1.5px solid #000000; }
+  dl div { display: grid; }
+  dt { order: 2; font-size: var(--size-small); }
+  dd { margin: 0; font-size: 1.75rem; font-weight: 650; line-height: 1.15; }
+  ul { margin: 0; padding-left: 1.2em; font-size: 1.0625rem; }
+  li { margin: 0.15rem 0; }
+  article .small { color: #000000; margin-top: 0.9rem; }
+  .write { border-bottom: 1px solid #000000; min-height: 1.8em; margin: 0.5rem 0 0; }
+  .two { display: flex; gap: 6rem; }
+  button { font: inherit; color: var(--paper); background: var(--ink); border: 0; border-radius: 1.3em; min-height: 2.6rem; padding: 0.1em 1.1em; margin: 1rem 0 2rem; cursor: pointer; }
+  button:disabled { background: none; color: var(--ink-quiet); border: 1.5px dashed var(--ink-quiet); }
+  button:focus-visible { outline: 3px solid var(--ink); outline-offset: 2px; }
+  @media (max-width: 700px) {
+    h1 { font-size: 1.25rem; }
+    article { padding: 1rem; }
+  }
+  @media print {
+    .no-print { display: none; }
+    article { border: 0; padding: 0; max-width: none; font-size: 11pt; }
+  }
+`;

@@ -1,0 +1,73 @@
+import { amount } from "../number-format.js";
+
+/** Words of the page of lessons and of the charts that it brings. */
+export const classPage = {
+  heading: "Lessons",
+  lesson: "Lesson",
+  keys: "Keys: arrows move the slider, 1 to 6 vote, space reveals, F freezes, R starts again, N and P change the lesson. They work while the lesson has the focus.",
+  stage: (title: string): string => `Lesson: ${title}`,
+  votes: "Votes of the class",
+  vote: (option: string, count: number): string => `${option}: ${amount(count)}`,
+  guess: "guess",
+  guessAt: (point: string): string => `The class guesses ${point}.`,
+  hidden: "The answer is hidden until the class has said what it expects.",
+  reveal: "Reveal",
+  spade: "Dig with the spade",
+  freeze: "Freeze this",
+  thaw: "Let go of the frozen one",
+  reset: "Start again",
+  next: "Next lesson",
+  previous: "Previous lesson",
+  computing: (done: number, all: number): string => `Computing ${amount(done)} of ${amount(all)}`,
+  failed: "This lesson could not be computed",
+  tree: "A wilting tree; its soil is hidden",
+  frozenAt: (point: string): string => `Frozen: ${point}`,
+  nowAt: (point: string): string => `Now: ${point}`,
+  sweepSummary: (name: string, values: string): string => `${name}: ${values}.`,
+  measures: {
+    thirsty: "Thirsty root-hours",
+    airless: "Airless root-hours",
+    "below-roots": "Water below the roots",
+    transpiration: "Water the tree drank",
+    evaporation: "Water evaporated",
+    runoff: "Water run off",
+    "window-litres": "Water the soil can lend",
+    "on-roots": "Litres on roots, per day",
+    "on-nothing": "Litres on nothing, per day",
+  },
+  table: "Numbers of the lesson",
+  open: "Open a lesson file of your own",
+  openHint: "A JSON file in the format of the lessons that come with the page. It stays on this device.",
+  faults: "This file is not a lesson:",
+  handout: "Handout",
+  withKey: "with the key",
+  print: "Print",
+  closeHandout: "Back to the lesson",
+  handoutTitle: "Water and air in the root zone: a handout",
+  name: "Name",
+  ourGuess: "Our guess:",
+  seen: "What we saw:",
+  key: "Key",
+  questionsHeading: "Three questions",
+  questions: [
+    [
+      "Why does a drowned tree wilt?",
+      "Without air roots take up little water, so the leaves wilt although the soil is wet.",
+    ],
+    [
+      "Why can clay need frequent small water and still be the soil that drowns?",
+      "Little of its water lies between the two limits, so it lends little; and it drains slowly, so air stays away long after each run.",
+    ],
+    [
+      "Name one thing to check before changing hours.",
+      "Root depth in a pit; or a tensiometer at two depths; or what one emitter gives.",
+    ],
+  ] as readonly (readonly [string, string])[],
+  known: "Known answers to land on",
+  knownItems: [
+    "A pan of 7 mm, pan coefficient 0.7, crop coefficient 0.8: 3.92 mm a day; on 15 m² at 80 % cover about 47 L (Peruvian avocado manual, worked example, from memory).",
+    "Two drippers on a citrus tree on sand: two runs a day at peak; full-cover micro-sprinklers on the same tree: one every third day (Western Australia, citrus irrigation recommendations, from memory).",
+  ],
+};
+
+export type ClassPageWords = typeof classPage;

@@ -1,0 +1,37 @@
+import type { DataWords } from "../english/data-words.js";
+import { amount, whole } from "../number-format.js";
+
+export const dataWords: DataWords = {
+  heading: "Su propio clima",
+  now: (name) => `Ahora: ${name}.`,
+  drop: "Suelte aquí un archivo de clima o elija uno",
+  stays: "Se lee en este aparato y se queda en él.",
+  reading: "Leyendo el archivo",
+  understood: (records, first, last) =>
+    `Entendido: ${whole(records)} registros, ${first} a ${last}. Mírelo antes de usarlo.`,
+  form: (layout, decimal, dates) => `Forma ${layout}; decimales con ${decimal}; fechas ${dates}.`,
+  columns: ["Columna", "Tomada por", "Unidad", "Valores", "Faltan"],
+  skipped: "se deja",
+  assumed: "Se dio por hecho",
+  repaired: "Cambiado al entrar",
+  odd: "Raro, dejado como está",
+  rejected: (count) => `Filas no leídas: ${whole(count)}`,
+  line: (line, why) => `Línea ${line}: ${why}`,
+  lines: (lines) => (lines.length === 0 ? "" : ` (líneas ${lines.join(", ")})`),
+  faults: "Este archivo no se puede usar",
+  asks: "El archivo deja abierto:",
+  name: "Lugar",
+  latitude: "Latitud, grados, sur negativa",
+  elevation: "Altura sobre el mar, m",
+  use: (days, from) => `Usar estos ${whole(days)} días desde ${from}`,
+  tooFew: (days) => `Solo trae ${amount(days)} días de clima; hacen falta al menos 10.`,
+  gaps: (column, count) => `${column}: faltan ${whole(count)} días`,
+  noDays: "En este archivo no hay clima diario.",
+  back: "Volver al clima del ejemplo",
+  full: "El aparato no tiene sitio para guardar este archivo. No se cambió nada.",
+  takeAway: "Llevarse",
+  picture: "el corte como PNG",
+  chart: "la figura del agua como SVG",
+  table: "las horas como CSV",
+  scene: "todo como JSON",
+};
