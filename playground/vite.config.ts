@@ -54,7 +54,7 @@ addEventListener("activate", (event) => event.waitUntil(caches.keys()
   .then(() => clients.claim())));
 addEventListener("fetch", (event) => {
   if (event.request.method !== "GET" || new URL(event.request.url).origin !== location.origin) return;
-  event.respondWith(caches.match(event.request, { ignoreSearch: true }).then((hit) => hit ?? fetch(event.request)));
+  event.respondWith(caches.match(event.request, { ignoreSearch: true, ignoreVary: true }).then((hit) => hit ?? fetch(event.request)));
 });
 `;
       this.emitFile({ type: "asset", fileName: "sw.js", source });

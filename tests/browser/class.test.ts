@@ -50,7 +50,7 @@ test("one slider: the guess is drawn, the knee appears, a point is frozen beside
   expect(await page.locator("rl-sweep-chart").count()).toBe(0);
   await page.keyboard.press("Space");
   await computed(page);
-  await page.locator("rl-sweep-chart .guess").first().waitFor();
+  await page.locator("rl-sweep-chart .guess").first().waitFor({ state: "attached" });
   const values = async (chart: number): Promise<number[][]> =>
     page
       .locator("rl-sweep-chart")
@@ -82,7 +82,7 @@ test("every lesson is computed without a fault", async () => {
     .evaluateAll((all) => all.map((o) => (o as HTMLOptionElement).value));
   expect(names.length).toBeGreaterThanOrEqual(8);
   for (const name of names) {
-    await page.getByLabel("Lesson:").selectOption(name);
+    await page.getByRole("combobox", { name: "Lesson:" }).selectOption(name);
     await page.getByRole("button", { name: "Reveal" }).click();
     await computed(page);
     expect(await page.locator("rl-class-page .failed").count()).toBe(0);

@@ -2,9 +2,9 @@ import { css } from "lit";
 
 /** Styles of the page of lessons, of its wall and of its handout. */
 export const classStyles = css`
-  h1 { font-size: var(--size-large); line-height: 1.15; text-wrap: balance; margin: 1rem 0 0.4rem; }
+  h1 { font-size: var(--size-large); line-height: 1.15; text-wrap: balance; margin: 1rem 0 0.8rem; }
   h2, h3 { font-size: var(--size-body); font-weight: 650; margin: 0 0 0.3rem; }
-  .stage:focus-visible { outline: 3px solid var(--ink); outline-offset: 6px; }
+  .stage:focus-visible { outline: 3px solid var(--ink); outline-offset: 8px; }
   .stage:focus:not(:focus-visible) { outline: none; }
   .question { font-size: 1.25rem; line-height: 1.3; margin: 0.2rem 0 0.9rem; max-width: 46rem; }
   .answer { font-size: 1.125rem; max-width: 50rem; border-left: 4px solid var(--ink); padding-left: 0.8rem; margin: 0.6rem 0; }

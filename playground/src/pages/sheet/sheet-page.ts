@@ -76,7 +76,8 @@ export class SheetPage extends LitElement {
     ];
     return html`<article class=${this.stale ? "stale" : ""}>
       <h2>${w.title(this.#soil(scene.shownSoil))}</h2>
-      <p class="sentence">${w.sentence(words.programmes.every(programme.everyDays), programme.pulses, this.#duration(plan.pulseMinutes), words.programmes.gap(programme.gapMinutes), programme.startTime)} ${w.latest(clock(endH))}.</p>
+      <p class="sentence">${w.sentence(words.programmes.every(programme.everyDays), programme.pulses, this.#duration(plan.pulseMinutes), words.programmes.gap(programme.gapMinutes), programme.startTime)} ${w.latest(clock(endH), Math.floor(endH / 24))}</p>
+      ${this.#beyond(view, at.firstDay, at.days) ? html`<p class="careful"><strong>${w.careful}</strong></p>` : ""}
       <dl>${figures.map(([value, name]) => html`<div><dt>${name}</dt><dd>${value}</dd></div>`)}</dl>
       <p>${w.perArea(amount(m3PerHa / shownIn("area", m2PerHa)), unitText("area"))}</p>
       <h3>${w.readings}</h3><ul>${this.#readings(view, at.firstDay, at.days).map((line) => html`<li>${line}</li>`)}</ul>
@@ -87,32 +88,33 @@ export class SheetPage extends LitElement {
     </article>`;
   }
 
-  /** What instruments should say in the hour before a run, lowest to highest over two weeks. */
-  #readings(view: ArmView, firstDay: number, days: number): readonly string[] {
+  /** What instruments should say in the hour before a run, lowest and highest over two weeks. */
+  #before(view: ArmView, firstDay: number, days: number): readonly { depthCm: number; low: number; high: number }[] {
     const { scene, file } = this;
-    const soil = file.soils[scene.shownSoil]!;
-    const traces = tensionTraces(view.picture, soil, {
-      depthsCm: scene.depthsCm,
-      fromRowCm: scene.sensorAtCm,
-      firstDay,
-      days,
-    });
+    const place = { depthsCm: scene.depthsCm, fromRowCm: scene.sensorAtCm, firstDay, days };
+    const traces = tensionTraces(view.picture, file.soils[scene.shownSoil]!, place);
     const { valveOpen, firstHour } = view.picture;
     const starts = Array.from({ length: days * 24 }, (_, h) => h).filter((h) => {
       const row = firstDay * 24 + h - firstHour;
       return row > 0 && valveOpen[row]! > 0 && !(valveOpen[row - 1]! > 0) && h > 0;
     });
     return traces.map(({ depthCm, kPa }) => {
-      const before = (starts.length > 0 ? starts.map((h) => kPa[h - 1]!) : Array.from(kPa)).filter(
-        (v) => !Number.isNaN(v),
-      );
-      return sheetWords().reading(
-        depthCm,
-        scene.sensorAtCm,
-        tensionText(Math.min(...before)),
-        tensionText(Math.max(...before)),
-      );
+      const all = starts.length > 0 ? starts.map((h) => kPa[h - 1]!) : Array.from(kPa);
+      const known = all.filter((value) => !Number.isNaN(value));
+      return { depthCm, low: Math.min(...known), high: Math.max(...known) };
     });
+  }
+
+  #readings(view: ArmView, firstDay: number, days: number): readonly string[] {
+    return this.#before(view, firstDay, days).map(({ depthCm, low, high }) =>
+      sheetWords().reading(depthCm, this.scene.sensorAtCm, tensionText(low), tensionText(high)),
+    );
+  }
+
+  /** The model itself expects readings beyond the limits. */
+  #beyond(view: ArmView, firstDay: number, days: number): boolean {
+    const { airReturnKPa, pullLimitKPa } = view.picture;
+    return this.#before(view, firstDay, days).some(({ low, high }) => low < airReturnKPa || high > pullLimitKPa);
   }
 
   #duration(minutes: number): string {

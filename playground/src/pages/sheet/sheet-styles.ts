@@ -15,6 +15,7 @@ export const sheetStyles = css`
   ul { margin: 0; padding-left: 1.2em; font-size: 1.0625rem; }
   li { margin: 0.15rem 0; }
   article .small { color: #000000; margin-top: 0.9rem; }
+  .careful { border-left: 4px solid #000000; padding-left: 0.7rem; }
   .write { border-bottom: 1px solid #000000; min-height: 1.8em; margin: 0.5rem 0 0; }
   .two { display: flex; gap: 6rem; }
   button { font: inherit; color: var(--paper); background: var(--ink); border: 0; border-radius: 1.3em; min-height: 2.6rem; padding: 0.1em 1.1em; margin: 1rem 0 2rem; cursor: pointer; }

@@ -13,7 +13,9 @@ export const sheetPage = {
   perTree: "a tree each day",
   perRun: "open per run",
   starts: "starts",
-  latest: (time: string): string => `closed at ${time} at the latest`,
+  latest: (time: string, nextDays: number): string =>
+    nextDays > 0 ? `Closed at ${time} the next day at the latest.` : `Closed at ${time} at the latest.`,
+  careful: "Careful: with this programme readings beyond the limits below are expected. Change it before you print it.",
   duration: (hours: number, minutes: number): string =>
     hours === 0 ? `${minutes} min` : minutes === 0 ? `${hours} h` : `${hours} h ${minutes} min`,
   perArea: (perHa: string, unit: string): string => `${perHa} m³ per ${unit} and day`,

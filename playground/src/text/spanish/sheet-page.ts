@@ -13,7 +13,10 @@ export const sheetPage: SheetPageWords = {
   perTree: "por árbol cada día",
   perRun: "abierta por riego",
   starts: "arranques",
-  latest: (time) => `cerrada a más tardar a las ${time}`,
+  latest: (time, nextDays) =>
+    nextDays > 0 ? `Cerrado a más tardar a las ${time} del día siguiente.` : `Cerrado a más tardar a las ${time}.`,
+  careful:
+    "Cuidado: con este programa se esperan lecturas más allá de los límites de abajo. Cámbielo antes de imprimir.",
   duration: (hours, minutes) =>
     hours === 0 ? `${minutes} min` : minutes === 0 ? `${hours} h` : `${hours} h ${minutes} min`,
   perArea: (perHa, unit) => `${perHa} m³ por ${unit} y día`,
