@@ -29,7 +29,7 @@ const isPlain = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
 
 /** An object with another's fields laid over it; lists and single values are replaced whole. @example laidOver({ a: { b: 1, c: 2 } }, { a: { b: 3 } }) // { a: { b: 3, c: 2 } } */
-export function laidOver(base: object, change: object): object {
+function laidOver(base: object, change: object): object {
   const out: Record<string, unknown> = { ...base };
   for (const [key, value] of Object.entries(change)) {
     const old = out[key];

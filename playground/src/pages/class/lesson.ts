@@ -8,7 +8,7 @@ const text = z.union([
 const change = z.record(z.string(), z.unknown());
 
 /** Numbers that a lesson may show by point of its slider; the last three are not measures of a run. */
-export const lessonMeasures = [
+const lessonMeasures = [
   "thirsty",
   "airless",
   "below-roots",
@@ -21,7 +21,7 @@ export const lessonMeasures = [
 ] as const;
 
 /** A lesson file. Changes are laid over the demo's scenario: the lesson's own, then the column's, then the point's. */
-export const lessonSchema = z.strictObject({
+const lessonSchema = z.strictObject({
   format: z.literal(1),
   id: z.string().regex(/^[a-z0-9-]{1,40}$/),
   title: text,
