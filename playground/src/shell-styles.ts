@@ -16,6 +16,10 @@ export const shellStyles = css`
   main:focus { outline: none; }
   .skip { position: absolute; left: -100vw; }
   .skip:focus { position: static; }
+  .resume { margin: 0.6rem 0 0; }
+  .resume a { color: var(--ink); }
+  .resume a:focus-visible { outline: 3px solid var(--ink); outline-offset: 2px; }
+  @media print { .resume { display: none; } }
   .fetching { padding: 2rem 0; color: var(--ink-quiet); }
   @media (max-width: 700px) {
     .wall { display: none; }

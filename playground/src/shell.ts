@@ -15,6 +15,7 @@ import { comparisonFile, type Excerpt, soilFile } from "./state/comparison-file.
 import { type DemoFile, demo, initialScene } from "./state/demo.js";
 import { fieldsOf } from "./state/fields.js";
 import { keepLanguage, keptLanguage } from "./state/kept-language.js";
+import { keptWork } from "./state/kept-work.js";
 import { keptWeather, ownWeatherFile } from "./state/own-weather.js";
 import { plansOf } from "./state/programme-plan.js";
 import { treeFlowLPerH } from "./state/same-litres.js";
@@ -48,6 +49,8 @@ export class Shell extends LitElement {
   readonly #model = new Model(startWorker);
   readonly #check = new PhysicsCheck(startWorker);
   readonly #loader = new PageLoader();
+  /** What was set here before, offered where the page is opened without a link. */
+  #before = location.hash === "" ? keptWork() : undefined;
   #asked = "";
   /** The scene of the newest season that was computed, to go back to. */
   #lastGood: Scene | undefined;
@@ -92,8 +95,17 @@ export class Shell extends LitElement {
             @choice-changed=${(e: CustomEvent<Scene["theme"]>) => this.#edit((s) => ({ ...s, theme: e.detail }))}></rl-choice-field>
         </span>
       </header>
+      ${this.#before === undefined ? nothing : this.#resume(this.#before)}
       <main tabindex="-1" @scene-edited=${(e: CustomEvent<(scene: Scene) => Scene>) => this.#edit(e.detail)}>${this.#page(scene)}</main>
     `;
+  }
+
+  #resume(link: string): TemplateResult {
+    const shut = (): void => {
+      this.#before = undefined;
+      this.requestUpdate();
+    };
+    return html`<p class="resume"><a href=${link} @click=${shut}>${words.pages.resume}</a> <button type="button" @click=${shut}>${words.states.dismiss}</button></p>`;
   }
 
   #pageLink(page: PageName, scene: Scene): TemplateResult {
@@ -119,11 +131,11 @@ export class Shell extends LitElement {
       case "block":
         return html`<rl-block-page .file=${this.#base(scene)} .ownWeather=${this.#weather !== undefined} @weather-changed=${() => location.reload()} .scene=${scene} .plans=${plansOf(scene, this.#base(scene))}>${this.#status(scene)}</rl-block-page>`;
       case "sheet":
-        return html`<rl-sheet-page .file=${this.#soilFile(scene)} .scene=${scene} .plans=${plansOf(scene, this.#base(scene))} .season=${this.#model.season} .stale=${this.#model.stale}>${this.#status(scene)}</rl-sheet-page>`;
+        return html`<rl-sheet-page .scene=${scene} .compared=${this.#file()} .files=${this.#files} .startDate=${this.#demo.season.startDate}>${this.#status(scene)}</rl-sheet-page>`;
       case "class":
-        return html`<rl-class-page .file=${demo} .scene=${scene} .wall=${scene.wall}>${this.#status(scene)}</rl-class-page>`;
+        return html`<rl-class-page .file=${demo} .scene=${scene} .wall=${scene.wall}>${this.#linkFaults()}</rl-class-page>`;
       case "truth":
-        return html`<rl-truth-page>${this.#status(scene)}</rl-truth-page>`;
+        return html`<rl-truth-page>${this.#linkFaults()}</rl-truth-page>`;
       case "section":
         return html`<rl-section-page .link=${() => location.href} .compared=${() => this.#file()} .file=${this.#soilFile(scene)} .scene=${scene} .season=${this.#model.season} .stale=${this.#model.stale} .wall=${scene.wall}>${this.#status(scene)}</rl-section-page>`;
       default:
@@ -143,6 +155,11 @@ export class Shell extends LitElement {
     return html`<rl-model-status slot="status" .state=${model.state} .faults=${this.#store.faults} .stale=${model.stale} .previewDays=${model.preview ? previewDays : 0}
       .days=${this.#demo.season.days} .arms=${scene.programmes.length * scene.soils.length} .canUndo=${this.#lastGood !== undefined}
       @undo=${() => this.#edit((s) => ({ ...(this.#lastGood ?? this.#initial), page: s.page }))} @retry=${() => this.#ask()} @dismiss=${() => this.#store.forgetFaults()}></rl-model-status>`;
+  }
+
+  /** Only what a link held that could not be used, for pages that do not wait for the season. */
+  #linkFaults(): TemplateResult {
+    return html`<rl-model-status slot="status" .state=${{ kind: "ready" }} .faults=${this.#store.faults} @dismiss=${() => this.#store.forgetFaults()}></rl-model-status>`;
   }
 
   /** The demo with the block as it is set. */

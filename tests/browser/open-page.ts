@@ -11,10 +11,11 @@ export async function drawn(page: Page, name: string): Promise<void> {
   await page.waitForFunction(
     (of) => {
       const element = document.querySelector("rl-shell")?.shadowRoot?.querySelector(`rl-${of}-page`) as unknown as
-        | { season?: unknown; stale?: boolean; needsSeason?: boolean; shadowRoot: ShadowRoot }
+        | { season?: unknown; stale?: boolean; shadowRoot: ShadowRoot }
         | null
         | undefined;
       if (!element?.shadowRoot?.querySelector("h1")) return false;
+      if (of === "sheet" && !element.shadowRoot.querySelector("article")) return false;
       if (element.stale !== undefined && (element.season === undefined || element.stale)) return false;
       const charts = [...element.shadowRoot.querySelectorAll("*")].filter((e) =>
         /-(chart|bar|strip)$/.test(e.localName),

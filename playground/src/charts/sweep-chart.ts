@@ -62,7 +62,7 @@ export class SweepChart extends LitElement {
     const height = top + em * 7;
     const x = scalePoint(data.points, [left + em * 0.5, right - em * 0.5]);
     const most = max(data.columns.flatMap((c) => c.values.filter((v) => v !== undefined))) ?? 1;
-    const y = scaleLinear([0, Math.max(most * 1.08, 1e-6)], [height, top]);
+    const y = scaleLinear([0, most > 0 ? most * 1.08 : 1], [height, top]);
     const place = (i: number): number => x(data.points[i] ?? "") ?? left;
     const summary = data.columns
       .map((c) =>

@@ -55,7 +55,7 @@ export class WindowBar extends LitElement {
     const bottle = px(demandL);
     const bx = slot * (tubes.length + 0.5);
     const neck = Math.min(em * 1.1, tube * 0.4);
-    return html`<svg width=${width} height=${base + stub + em * 2.9} role="img" aria-label=${label}>
+    return html`<svg width=${width} height=${base + stub + em * 4.1} role="img" aria-label=${label}>
       <defs>${statePatterns(em)}</defs>
       ${tubes.map((t, i) => {
         const x = slot * (i + 0.5) - tube / 2;
@@ -70,7 +70,7 @@ export class WindowBar extends LitElement {
           <line class="air" x1=${x - em * 0.5} x2=${x + tube + em * 0.5} y1=${y} y2=${y}></line>
           <line class="pull" x1=${x - em * 0.5} x2=${x + tube + em * 0.5} y1=${base} y2=${base}></line>
           <text class="strong" x=${x + tube / 2} y=${base + stub + em * 1.2} text-anchor="middle">${t.name}</text>
-          <text x=${x + tube / 2} y=${base + stub + em * 2.4} text-anchor="middle">${t.lendsText}</text>`;
+          ${t.lendsText.split(", ").map((part, line) => svg`<text x=${x + tube / 2} y=${base + stub + em * (2.4 + line * 1.15)} text-anchor="middle">${part}</text>`)}`;
       })}
       <path class="bottle" d="M${bx - tube / 2} ${base}V${base - bottle + em * 0.4}q0 ${-em * 0.4} ${tube / 2 - neck} ${-em * 0.4}v${-em * 0.9}h${2 * neck}v${em * 0.9}q${tube / 2 - neck} 0 ${tube / 2 - neck} ${em * 0.4}V${base}Z"></path>
       <rect class="water" x=${bx - tube / 2 + 2.5} width=${tube - 5} y=${base - Math.max(0, bottle - em * 0.35)} height=${Math.max(0, bottle - em * 0.35) - 2}></rect>

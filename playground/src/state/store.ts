@@ -1,4 +1,5 @@
 import type { Field } from "./fields.js";
+import { keepWork } from "./kept-work.js";
 import { type LinkFault, linkOf, sceneFromLink } from "./link.js";
 import type { Scene } from "./scene.js";
 
@@ -52,6 +53,7 @@ export class Store extends EventTarget {
 
   #writeLink(): void {
     this.#written = this.linkTo(this.scene);
+    keepWork(this.#written);
     history.replaceState(null, "", this.#written === "" ? location.pathname + location.search : this.#written);
   }
 

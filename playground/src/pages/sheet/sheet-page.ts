@@ -1,125 +1,108 @@
-import { html, LitElement, type TemplateResult } from "lit";
+import { html, LitElement, nothing, type TemplateResult } from "lit";
 import { version } from "rootledger";
-import { m2PerHa } from "rootledger/units";
+import type { Sheet } from "rootledger/advise";
+import { type SheetFormat, sheetEnglish, sheetSpanish, sheetText } from "rootledger/words";
 import "../../fields/choice-field.js";
-import type { DemoFile } from "../../state/demo.js";
-import type { ProgrammePlan } from "../../state/programme-plan.js";
-import { type Scene, spanDays } from "../../state/scene.js";
-import { amount, clock, dayLabel, whole } from "../../text/number-format.js";
-import { shownIn, tensionText, unitText, waterText } from "../../text/quantity.js";
-import { sheetWords } from "../../text/sheet-words.js";
+import { scenarioFileOf } from "../../state/scenario-file.js";
+import type { Scene } from "../../state/scene.js";
+import { amount, dayLabel } from "../../text/number-format.js";
+import { sheetPageWords } from "../../text/sheet-page-words.js";
+import { unitsChosen } from "../../text/units-shown.js";
 import { words } from "../../text/words.js";
-import type { Answer } from "../../worker/protocol.js";
-import { type ArmView, armViews } from "../arm-pictures.js";
+import { SheetMaker } from "../../worker/sheet-maker.js";
 import { pageStyles } from "../page-styles.js";
-import { tensionTraces } from "../section/tension-traces.js";
 import { sheetStyles } from "./sheet-styles.js";
 
 const letters = ["A", "B", "C", "D"];
-/** A plan is looked at again after this many days; common practice, no source. */
-const holdsDays = 14;
 
-/** Half a page for the grower: what to do, what to read, when to stop. */
+/** Half a page for the grower: what to do, what to read, when to stop; black on white. */
 export class SheetPage extends LitElement {
   static override properties = {
-    file: { attribute: false },
     scene: { attribute: false },
-    plans: { attribute: false },
-    season: { attribute: false },
-    stale: { type: Boolean },
+    compared: { attribute: false },
+    files: { attribute: false },
+    startDate: { type: String },
   };
-  declare file: DemoFile;
   declare scene: Scene;
-  declare plans: readonly ProgrammePlan[];
-  declare season: Answer | undefined;
-  declare stale: boolean;
+  /** The comparison file of the scene. */
+  declare compared: object;
+  declare files: Readonly<Record<string, string>>;
+  declare startDate: string;
 
   static override styles = [pageStyles, sheetStyles];
 
+  readonly #maker = new SheetMaker();
+  #asked = "";
+
+  constructor() {
+    super();
+    this.#maker.addEventListener("sheet-changed", () => this.requestUpdate());
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#maker.end();
+    this.#asked = "";
+  }
+
+  override willUpdate(): void {
+    const { scene, compared, files } = this;
+    const name = sheetPageWords().name(this.#soil(scene.shownSoil), this.#programme(scene.shown));
+    const file = scenarioFileOf(compared, scene.shownSoil, scene.shown, name);
+    const day = Math.floor(scene.hour / 24);
+    const key = `${day} ${JSON.stringify(file)}`;
+    if (key === this.#asked) return;
+    this.#asked = key;
+    this.#maker.ask({ file, files, day });
+  }
+
   override render(): TemplateResult {
-    const w = sheetWords();
-    const { season } = this;
-    return html`<div class="no-print"><h1>${w.heading}</h1><slot name="status"></slot>${this.#choices()}</div>
-      ${season ? this.#sheet(season) : html`<p class="small">${w.waiting}</p>`}
-      ${season ? html`<p class="no-print"><button type="button" ?disabled=${this.stale} @click=${() => window.print()}>${w.print}</button></p>` : ""}`;
+    const w = sheetPageWords();
+    const { answer } = this.#maker;
+    return html`<div class="no-print"><h1>${w.heading}</h1><slot name="status"></slot>${this.#choices()}
+        <p class="small">${w.from(dayLabel(this.startDate, Math.floor(this.scene.hour / 24)))}</p>
+        <div role="status">${answer === undefined ? html`<p>${w.computing}</p>` : nothing}
+          ${answer?.kind === "failed" ? html`<p class="failed"><strong>${w.failed}.</strong> <span lang="en">${answer.message}</span></p>` : nothing}
+          ${answer?.kind === "faults" ? html`<p class="failed"><strong>${w.failed}.</strong> ${answer.faults.map((fault) => words.states.fault(fault))}</p>` : nothing}</div></div>
+      ${answer?.kind === "sheet" ? this.#sheet(answer.sheet) : nothing}
+      ${answer?.kind === "sheet" ? html`<p class="no-print"><button type="button" @click=${() => window.print()}>${w.print}</button></p>` : nothing}`;
   }
 
   #choices(): TemplateResult {
+    const w = sheetPageWords();
     const { scene } = this;
     const set = (change: Partial<Scene>): void => {
       const detail = (s: Scene): Scene => ({ ...s, ...change });
       this.dispatchEvent(new CustomEvent("scene-edited", { detail, bubbles: true, composed: true }));
     };
+    const soils = scene.soils.map((_, i) => ({ value: String(i), text: this.#soil(i) }));
+    const programmes = scene.programmes.map((_, i) => ({
+      value: String(i),
+      text: `${letters[i]}: ${this.#programme(i)}`,
+    }));
     return html`<div class="choices">
-      <rl-choice-field .label=${words.soil.textureLabel} .value=${String(scene.shownSoil)} .choices=${scene.soils.map((_, i) => ({ value: String(i), text: this.#soil(i) }))} @choice-changed=${(e: CustomEvent<string>) => set({ shownSoil: Number(e.detail) })}></rl-choice-field>
-      <rl-choice-field .label=${words.programmes.show} .value=${String(scene.shown)} .choices=${scene.programmes.map((p, i) => ({ value: String(i), text: `${letters[i]}: ${words.programmes.name(p.everyDays, p.pulses)}` }))} @choice-changed=${(e: CustomEvent<string>) => set({ shown: Number(e.detail) })}></rl-choice-field>
+      <rl-choice-field .label=${`${w.soil}:`} .value=${String(scene.shownSoil)} .choices=${soils} @choice-changed=${(e: CustomEvent<string>) => set({ shownSoil: Number(e.detail) })}></rl-choice-field>
+      <rl-choice-field .label=${`${w.programme}:`} .value=${String(scene.shown)} .choices=${programmes} @choice-changed=${(e: CustomEvent<string>) => set({ shown: Number(e.detail) })}></rl-choice-field>
     </div>`;
   }
 
-  #sheet(season: Answer): TemplateResult {
-    const w = sheetWords();
-    const { scene, file } = this;
-    const programme = scene.programmes[scene.shown]!;
-    const plan = this.plans[scene.shown]!;
-    const view = this.#view(season);
-    const { picture } = view;
-    const open = plan.pulseMinutes * programme.pulses;
-    const startH = Number(programme.startTime.slice(0, 2)) + Number(programme.startTime.slice(3)) / 60;
-    const endH = startH + (open + programme.gapMinutes * (programme.pulses - 1)) / 60;
-    const { startDate, days } = file.season;
-    const at = spanDays({ hour: scene.hour, span: "14" }, days);
-    const m3PerHa = (plan.litresPerDay / 1000 / (scene.block.treeSpacingM * scene.block.rowSpacingM)) * m2PerHa;
-    const figures = [
-      [waterText(plan.litresPerDay), w.perTree],
-      [this.#duration(open), w.perRun],
-      [`${amount(programme.pulses)} × ${programme.startTime}`, w.starts],
-    ];
-    return html`<article class=${this.stale ? "stale" : ""}>
-      <h2>${w.title(this.#soil(scene.shownSoil))}</h2>
-      <p class="sentence">${w.sentence(words.programmes.every(programme.everyDays), programme.pulses, this.#duration(plan.pulseMinutes), words.programmes.gap(programme.gapMinutes), programme.startTime)} ${w.latest(clock(endH), Math.floor(endH / 24))}</p>
-      ${this.#beyond(view, at.firstDay, at.days) ? html`<p class="careful"><strong>${w.careful}</strong></p>` : ""}
-      <dl>${figures.map(([value, name]) => html`<div><dt>${name}</dt><dd>${value}</dd></div>`)}</dl>
-      <p>${w.perArea(amount(m3PerHa / shownIn("area", m2PerHa)), unitText("area"))}</p>
-      <h3>${w.readings}</h3><ul>${this.#readings(view, at.firstDay, at.days).map((line) => html`<li>${line}</li>`)}</ul>
-      <h3>${w.stops}</h3><ul>${w.stopLines(tensionText(picture.airReturnKPa), tensionText(picture.pullLimitKPa)).map((line) => html`<li>${line}</li>`)}</ul>
-      <p class="small">${w.counted(whole(view.season.airlessH), whole(view.season.thirstyH), whole(days * 24))}
-        ${w.weather(file.weather.name, dayLabel(startDate, 0), dayLabel(startDate, days - 1))} ${w.expires(dayLabel(startDate, Math.floor(scene.hour / 24) + holdsDays))} ${w.version(version)}</p>
-      <p class="write">${w.write}</p><p class="write"></p><p class="write two"><span>${w.date}</span><span>${w.adviser}</span></p>
+  #sheet(sheet: Sheet): TemplateResult {
+    const spanish = this.scene.language === "es";
+    const text = sheetText(sheet, spanish ? sheetSpanish : sheetEnglish, formatOf(spanish));
+    const [first, ...lines] = text.lines;
+    return html`<article>
+      <h2>${text.title}</h2>
+      <p class="amount">${first}</p>
+      ${lines.map((line) => html`<p class="how">${line}</p>`)}
+      <h3>${text.expectedTitle}</h3>
+      <ul>${text.expected.map((line) => html`<li>${line} <span class="read">${text.readHere}: <span class="blank"></span></span></li>`)}</ul>
+      <p>${text.expectedThen}</p>
+      <h3>${text.stopIfTitle}</h3>
+      <ul>${text.stopIf.map((line) => html`<li>${line}</li>`)}</ul>
+      ${text.small.map((line) => html`<p class="small">${line}</p>`)}
+      <p class="small">rootledger ${version}</p>
+      <p class="write">${text.adviser}</p>
     </article>`;
-  }
-
-  /** What instruments should say in the hour before a run, lowest and highest over two weeks. */
-  #before(view: ArmView, firstDay: number, days: number): readonly { depthCm: number; low: number; high: number }[] {
-    const { scene, file } = this;
-    const place = { depthsCm: scene.depthsCm, fromRowCm: scene.sensorAtCm, firstDay, days };
-    const traces = tensionTraces(view.picture, file.soils[scene.shownSoil]!, place);
-    const { valveOpen, firstHour } = view.picture;
-    const starts = Array.from({ length: days * 24 }, (_, h) => h).filter((h) => {
-      const row = firstDay * 24 + h - firstHour;
-      return row > 0 && valveOpen[row]! > 0 && !(valveOpen[row - 1]! > 0) && h > 0;
-    });
-    return traces.map(({ depthCm, kPa }) => {
-      const all = starts.length > 0 ? starts.map((h) => kPa[h - 1]!) : Array.from(kPa);
-      const known = all.filter((value) => !Number.isNaN(value));
-      return { depthCm, low: Math.min(...known), high: Math.max(...known) };
-    });
-  }
-
-  #readings(view: ArmView, firstDay: number, days: number): readonly string[] {
-    return this.#before(view, firstDay, days).map(({ depthCm, low, high }) =>
-      sheetWords().reading(depthCm, this.scene.sensorAtCm, tensionText(low), tensionText(high)),
-    );
-  }
-
-  /** The model itself expects readings beyond the limits. */
-  #beyond(view: ArmView, firstDay: number, days: number): boolean {
-    const { airReturnKPa, pullLimitKPa } = view.picture;
-    return this.#before(view, firstDay, days).some(({ low, high }) => low < airReturnKPa || high > pullLimitKPa);
-  }
-
-  #duration(minutes: number): string {
-    const all = Math.round(minutes);
-    return sheetWords().duration(Math.floor(all / 60), all % 60);
   }
 
   #soil(i: number): string {
@@ -127,11 +110,26 @@ export class SheetPage extends LitElement {
     return words.soil.name(texture, structure);
   }
 
-  #view(season: Answer): ArmView {
-    const { scene, file } = this;
-    const facts = { letters, seasonStart: file.season.startDate, canopyDiameterM: file.block.tree.canopyDiameterM };
-    return armViews(season, scene.tree, facts)[scene.shownSoil]![scene.shown]!;
+  #programme(i: number): string {
+    const { everyDays, pulses } = this.scene.programmes[i]!;
+    return words.programmes.name(everyDays, pulses);
   }
+}
+
+function formatOf(spanish: boolean): SheetFormat {
+  const { water, depth, tension, area } = unitsChosen;
+  return {
+    language: spanish ? "es" : "en",
+    number: amount,
+    date: (isoDate) => dayLabel(isoDate, 0),
+    units: {
+      water: water === "gal" ? "gal" : "L",
+      depth: depth === "in" ? "in" : "mm",
+      tension: tension === "cbar" ? "cbar" : "kPa",
+      area: area === "ac" ? "ac" : "ha",
+      length: depth === "in" ? "in" : "cm",
+    },
+  };
 }
 
 customElements.define("rl-sheet-page", SheetPage);

@@ -7,19 +7,16 @@ export const sheetStyles = css`
   article { max-width: 44rem; background: #ffffff; color: #000000; border: 1px solid var(--rule-strong); padding: 1.4rem 1.6rem; }
   h2 { font-size: 1.375rem; line-height: 1.2; margin: 0 0 0.4rem; }
   h3 { font-size: 1rem; margin: 0.9rem 0 0.2rem; }
-  .sentence { font-size: 1.1875rem; line-height: 1.35; }
-  dl { display: flex; flex-wrap: wrap; gap: 0.6rem 2.4rem; margin: 0.9rem 0; padding: 0.6rem 0; border-block: 1.5px solid #000000; }
-  dl div { display: grid; }
-  dt { order: 2; font-size: var(--size-small); }
-  dd { margin: 0; font-size: 1.75rem; font-weight: 650; line-height: 1.15; }
+  .amount { font-size: 1.5rem; font-weight: 650; line-height: 1.25; margin: 0.3rem 0 0.6rem; padding-bottom: 0.6rem; border-bottom: 1.5px solid #000000; }
+  .how { font-size: 1.125rem; line-height: 1.4; }
+  .read { white-space: nowrap; }
+  .blank { display: inline-block; width: 5em; border-bottom: 1px solid #000000; }
+  .failed { border-left: 4px solid var(--ink); padding-left: 0.8rem; }
   ul { margin: 0; padding-left: 1.2em; font-size: 1.0625rem; }
   li { margin: 0.15rem 0; }
-  article .small { color: #000000; margin-top: 0.9rem; }
-  .careful { border-left: 4px solid #000000; padding-left: 0.7rem; }
+  article .small { color: #000000; margin-top: 0.5rem; }
   .write { border-bottom: 1px solid #000000; min-height: 1.8em; margin: 0.5rem 0 0; }
-  .two { display: flex; gap: 6rem; }
   button { font: inherit; color: var(--paper); background: var(--ink); border: 0; border-radius: 1.3em; min-height: 2.6rem; padding: 0.1em 1.1em; margin: 1rem 0 2rem; cursor: pointer; }
-  button:disabled { background: none; color: var(--ink-quiet); border: 1.5px dashed var(--ink-quiet); }
   button:focus-visible { outline: 3px solid var(--ink); outline-offset: 2px; }
   @media (max-width: 700px) {
     h1 { font-size: 1.25rem; }

@@ -23,5 +23,6 @@ export const pages = {
   fetching: (page: PageName): string => `Fetching the page ${pages.names[page]}`,
   missing: "This page could not be fetched: the device is offline and has not kept it yet. Nothing is lost.",
   again: "Try again",
+  resume: "Go on with what you last set on this device",
   skip: "Skip to the content",
 };

@@ -15,5 +15,6 @@ export const pages: Words["pages"] = {
   fetching: (page: PageName) => `Trayendo la página ${pages.names[page]}`,
   missing: "No se pudo traer esta página: el aparato está sin conexión y aún no la guarda. No se pierde nada.",
   again: "Probar otra vez",
+  resume: "Seguir con lo último que fijó en este aparato",
   skip: "Ir al contenido",
 };

@@ -1,0 +1,14 @@
+import type { Sheet } from "rootledger/advise";
+import type { FaultLine } from "./protocol.js";
+
+/** Asks for the grower's sheet of one scenario file from a day of its season on. */
+export interface SheetRequest {
+  readonly file: object;
+  readonly files: Readonly<Record<string, string>>;
+  readonly day: number;
+}
+
+export type SheetMessage =
+  | { readonly kind: "sheet"; readonly sheet: Sheet }
+  | { readonly kind: "faults"; readonly faults: readonly FaultLine[] }
+  | { readonly kind: "failed"; readonly message: string };
