@@ -1,11 +1,9 @@
 import { parseComparison } from "rootledger/scenario";
 import weatherText from "../../../data/demo/weather.csv?raw";
 import { groundFacts } from "./ground-facts.js";
-import { checkWithPhysics } from "./physics-run.js";
 import type { Answer, CheckRequest, CompareRequest, SweepRequest, WorkerMessage } from "./protocol.js";
 import { type SlicedOptions, type Slices, slicedCompare } from "./sliced-compare.js";
 import { recall, remember, type SoilMemory } from "./soil-memory.js";
-import { sweepScenarios } from "./sweep-run.js";
 
 const files: Readonly<Record<string, string>> = { "weather.csv": weatherText };
 /** A season that takes less than this needs no preview. */
@@ -26,6 +24,7 @@ async function sweep(request: SweepRequest): Promise<void> {
   await pause();
   if (request.id !== newest) return;
   try {
+    const { sweepScenarios } = await import("./sweep-run.js");
     await sweepScenarios(
       request,
       files,
@@ -42,7 +41,13 @@ async function check(request: CheckRequest): Promise<void> {
   try {
     const parsed = parseComparison(request.file, { ...files, ...request.files });
     if (!parsed.ok) post({ id: request.id, kind: "faults", faults: parsed.faults });
-    else await checkWithPhysics(request, parsed, slicesFor(request.id, progressTo(request.id)), post);
+    else
+      await (await import("./physics-run.js")).checkWithPhysics(
+        request,
+        parsed,
+        slicesFor(request.id, progressTo(request.id)),
+        post,
+      );
   } catch (error) {
     post({ id: request.id, kind: "failed", message: error instanceof Error ? error.message : String(error) });
   }

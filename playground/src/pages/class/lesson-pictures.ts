@@ -39,7 +39,7 @@ export function lessonPictures(shown: ShownLesson): TemplateResult | typeof noth
     ${lesson.pictures.includes("window") && open === "all" ? html`<div class="wide">${windowBar(shown)}</div>` : nothing}
     ${columns.map(({ name, i }) => {
       const view = viewAt(shown, i);
-      return html`<figure><h3>${name}</h3>
+      return html`<figure><h2>${name}</h2>
         ${face ? treeFace(classWords().tree) : nothing}
         ${open === "face" || !view ? nothing : soil(shown, view, i)}</figure>`;
     })}
