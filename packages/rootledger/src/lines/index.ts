@@ -26,6 +26,13 @@ export {
   shortestFertigatedRunMinutes,
   usualInjection,
 } from "./fertigation.js";
+export {
+  avocadoTroubleDSPerM,
+  type FertigationDose,
+  type FertigationQuestion,
+  type FertigationWarning,
+  fertigationDose,
+} from "./fertigation-dose.js";
 export { type FlowEffect, flowEffect, hemisphereRadiusCm, type PondShare, pondShareLimits } from "./flow-effect.js";
 export { type LineLayout, lineLayout } from "./layout.js";
 export { lineContentLPerTree } from "./line-content.js";
