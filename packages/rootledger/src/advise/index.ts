@@ -1,3 +1,4 @@
+export { type DryRules, type DryRulesApart, dryRulesApart } from "./dry-rules-apart.js";
 export { type FittedUnknown, fitReadings, type ReadingsFit } from "./fit-readings.js";
 export {
   type JudgedReading,

@@ -93,6 +93,7 @@ function windowOf(prepared: Prepared, section: Section): Window {
   return {
     airReturnKPa: tensionFromHead(limits.airReturnHeadCm),
     pullLimitKPa: tensionFromHead(limits.pullLimitHeadCm),
+    airLimitFraction: limits.airLimit,
     waterAtAirReturnMm: air * mm,
     waterAtPullLimitMm: pull * mm,
     litresPerTree: lendCm3 / cm3PerL,

@@ -1,3 +1,13 @@
+export {
+  type AirDamageBand,
+  type AirDamageCase,
+  type AirSpell,
+  airDamageBand,
+  airDamageOf,
+} from "./air-damage.js";
+export { airMemory, type PulseAir } from "./air-memory.js";
+export { type AirRulesApart, airRulesApart } from "./air-rules-apart.js";
+export { type AirSpellPlace, longestAirlessByPlace } from "./air-spells.js";
 export type { BottomEdge } from "./bottom.js";
 export { bucketEngine, type WaterSetup } from "./bucket.js";
 export { type CanopyStore, canopyInterceptionMm, canopyStores } from "./canopy-interception.js";
@@ -55,8 +65,17 @@ export {
 } from "./oxygen-air.js";
 export { type DiffusivityLaw, gasDiffusivityRatio } from "./oxygen-diffusivity.js";
 export { type AirLimit, airLimits } from "./oxygen-limits.js";
+export { type OxygenOfRun, type OxygenOptions, oxygenDefaults, oxygenOfRun } from "./oxygen-run.js";
 export { sumOfExcessWaterCmDay } from "./oxygen-sew.js";
 export { oxygenDepth, oxygenReach, type SteadyOxygen, steadyOxygenAt } from "./oxygen-steady.js";
+export {
+  type OxygenCells,
+  type OxygenModel,
+  type OxygenSetup,
+  type OxygenSums,
+  oxygenModel,
+} from "./oxygen-transient.js";
+export type { Band } from "./place-bands.js";
 export { type RainCover, type RainSplit, rainReachingSoil } from "./rain-reaching-soil.js";
 export {
   type Column,

@@ -75,6 +75,8 @@ export interface Section {
 export interface Window {
   readonly airReturnKPa: number;
   readonly pullLimitKPa: number;
+  /** Air-filled porosity below which roots may lack air, m3/m3. */
+  readonly airLimitFraction: number;
   /** Root-zone water at each limit, mm over the rooted depth, weighted by root share. */
   readonly waterAtAirReturnMm: number;
   readonly waterAtPullLimitMm: number;

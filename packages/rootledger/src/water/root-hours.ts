@@ -1,3 +1,4 @@
+import { type Band, bandOverlap, bandsOf, laneShares, requireBands } from "./place-bands.js";
 import type { Result } from "./result.js";
 
 /** Root-hours of one part of the ground and of the season; the three classes add up to all hours of those roots. */
@@ -5,8 +6,8 @@ export interface RootHours {
   /** Name of the part of the season, or "season". */
   readonly part: string;
   /** From and to, cm; the last band has no end. */
-  readonly depthCm: readonly [number, number];
-  readonly distanceCm: readonly [number, number];
+  readonly depthCm: Band;
+  readonly distanceCm: Band;
   readonly thirsty: number;
   readonly fine: number;
   readonly airless: number;
@@ -24,7 +25,6 @@ export interface RootHoursOptions {
 }
 
 const defaultDepthsCm = [10, 20, 40];
-const slices = 64;
 
 /**
  * The root-hours ledger of a run by depth band, by distance from the nearest line (from the emitter, where the lanes are rings) and
@@ -36,15 +36,15 @@ const slices = 64;
  */
 export function rootHours(result: Result, options: RootHoursOptions = {}): readonly RootHours[] {
   const { tree = 0, depthsCm = defaultDepthsCm, distancesCm = [], parts = "together" } = options;
-  requireBands("depthsCm", depthsCm);
-  requireBands("distancesCm", distancesCm);
+  requireBands("rootHours", "depthsCm", depthsCm);
+  requireBands("rootHours", "distancesCm", distancesCm);
   requireTree(result, tree);
   const depths = bandsOf(depthsCm);
   const distances = bandsOf(distancesCm);
   const { lanes, layers, layerEdgesCm } = result.section;
-  const inDistance = distances.map((band) => shareByLane(result, band));
+  const inDistance = distances.map((band) => laneShares(result.section, band));
   const inDepth = depths.map((band) =>
-    Array.from({ length: layers }, (_, i) => overlap(band, layerEdgesCm[i], layerEdgesCm[i + 1])),
+    Array.from({ length: layers }, (_, i) => bandOverlap(band, layerEdgesCm[i], layerEdgesCm[i + 1])),
   );
   const names = result.rootHours.parts;
   const groups = parts === "each" ? names.map((name, part) => ({ name, from: part, to: part + 1 })) : [all(names)];
@@ -104,42 +104,6 @@ function sumOf(
     }
   }
   return { thirsty, fine: every - thirsty - airless, airless };
-}
-
-const bandsOf = (ends: readonly number[]): [number, number][] =>
-  [...ends, Number.POSITIVE_INFINITY].map((to, i) => [i === 0 ? 0 : ends[i - 1], to]);
-
-/** Share of [from, to] that lies in a band. */
-function overlap([start, end]: readonly [number, number], from: number, to: number): number {
-  const length = (to < end ? to : end) - (from > start ? from : start);
-  return length > 0 ? length / (to - from) : 0;
-}
-
-/** Share of each lane whose distance from the nearest line lies in a band, on 64 slices of its width. */
-function shareByLane({ section }: Result, [from, to]: readonly [number, number]): number[] {
-  const { lanes, laneEdgesCm, lineAtCm, geometry } = section;
-  return Array.from({ length: lanes }, (_, j) => {
-    const inner = laneEdgesCm[j];
-    const outer = laneEdgesCm[j + 1];
-    let within = 0;
-    let whole = 0;
-    for (let k = 0; k < slices; k++) {
-      const x = inner + ((k + 0.5) / slices) * (outer - inner);
-      const area = geometry === "ring" ? x : 1;
-      let nearest = Number.POSITIVE_INFINITY;
-      for (const line of lineAtCm) nearest = Math.min(nearest, Math.abs(x - line), x + line);
-      whole += area;
-      if (nearest >= from && nearest < to) within += area;
-    }
-    return within / whole;
-  });
-}
-
-function requireBands(name: string, ends: readonly number[]): void {
-  ends.forEach((end, i) => {
-    if (!(end > (i === 0 ? 0 : ends[i - 1])))
-      throw new RangeError(`rootHours requires rising ${name} above 0: got ${ends.join(", ")}`);
-  });
 }
 
 function requireTree({ trees }: Result, tree: number): void {
