@@ -61,7 +61,8 @@ export function changeErrors(): Readonly<Record<SoilGroup, Record<ChangeKind, Me
   return worst;
 }
 
-function changeKind(from: string, to: string): ChangeKind | undefined {
+/** What a change of programme changes; undefined where it is the reverse of one that counts. */
+export function changeKind(from: string, to: string): ChangeKind | undefined {
   if (from === "weekly" && to !== "weekly") return "interval";
   return from === "daily" && to === "four pulses" ? "pulses" : undefined;
 }

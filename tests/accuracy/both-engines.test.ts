@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { engineErrors, type SoilGroup } from "../../packages/rootledger/src/compare/engine-errors.js";
-import { bothEnginesCases, days, keptMeasures, runBucket } from "./both-engines-case.js";
-import { changeErrors, groupOf, kept } from "./both-engines-errors.js";
+import { bothEnginesCases, keptMeasures } from "./both-engines-case.js";
+import { changeErrors, kept } from "./both-engines-errors.js";
 
 const measured = changeErrors();
 
@@ -24,41 +24,4 @@ describe("both engines on the default class curves", () => {
       }
     }
   });
-
-  it("ranks programmes as Richards does wherever Richards' difference exceeds the stated error", () => {
-    const theirs = new Map(kept.map((k) => [k.id, k.richards]));
-    const stated = {
-      "transpiration-ratio": ["uptake", 1],
-      thirsty: ["thirstyTime", days * 24],
-      airless: ["airlessTime", days * 24],
-      "below-roots": ["drainage", 133 * days],
-    } as const;
-    let compared = 0;
-    for (const from of bothEnginesCases) {
-      for (const to of bothEnginesCases) {
-        if (from.soil.name !== to.soil.name || from.flowLPerH !== to.flowLPerH || from.programme === to.programme)
-          continue;
-        const a = runsOf(from.id, theirs);
-        const b = runsOf(to.id, theirs);
-        const group = groupOf(from.soil.horizons);
-        const kind = from.programme === "weekly" || to.programme === "weekly" ? "interval" : "pulses";
-        for (const [id, [key, over]] of Object.entries(stated)) {
-          const change = b.theirs[id] - a.theirs[id];
-          if (Math.abs(change) <= engineErrors[group][kind][key] * over) continue;
-          compared++;
-          expect(Math.sign(b.ours[id] - a.ours[id]), `${from.id} to ${to.programme}: ${id}`).toBe(Math.sign(change));
-        }
-      }
-    }
-    expect(compared).toBeGreaterThan(100);
-  });
 });
-
-const ours = new Map(bothEnginesCases.map((c) => [c.id, runBucket(c)]));
-
-function runsOf(id: string, theirs: ReadonlyMap<string, Readonly<Record<string, number>>>) {
-  const own = ours.get(id);
-  const other = theirs.get(id);
-  if (!own || !other) throw new Error(`no run of ${id}`);
-  return { ours: own, theirs: other };
-}

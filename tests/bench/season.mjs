@@ -1,6 +1,8 @@
-// Speed of one season on four soils: `npm run bench`, or with `-- --json`. Fixed inputs, nothing drawn by chance.
+// Speed of one season on four soils, in four pulses a day and in one run, and where the time goes: `npm run bench`, or with
+// `-- --json`. Fixed inputs, nothing drawn by chance.
 //   --repeats N   timed runs of each case, default 11
 //   --days N      length of the season, default 180 (the budget is for 180)
+import { Session } from "node:inspector/promises";
 import { cpus, release, type } from "node:os";
 import { parseArgs } from "node:util";
 import { simulate } from "rootledger";
@@ -21,6 +23,10 @@ const budgetMs = 60;
 const residualLimit = 1e-9;
 const warmUps = 3;
 const textures = ["sand", "loam", "clay loam", "clay"];
+const programmes = {
+  "four pulses": { pulses: 4, gapMinutes: 60 },
+  "one run": { pulses: 1 },
+};
 
 /** A dry summer: ET0 on a sine between 3 and 7 mm a day, 12 mm of rain every 20 days. */
 function weatherText() {
@@ -32,7 +38,7 @@ function weatherText() {
   return lines.join("\n");
 }
 
-function scenarioOn(texture) {
+function scenarioOn(texture, programme) {
   const parsed = parseScenario(
     {
       format: 1,
@@ -47,8 +53,8 @@ function scenarioOn(texture) {
       weather: { name: "bench", file: "w.csv", latitudeDeg: -33, elevationM: 300, et0Method: "given" },
       soil: { name: texture, horizons: [{ toCm: 100, texture, structure: "ordinary" }] },
       programme: {
-        name: "daily, four pulses",
-        runs: [{ start: "06:00", everyDays: 1, pulses: 4, gapMinutes: 60, litresPerTree: 120 }],
+        name: `daily in ${programme}`,
+        runs: [{ start: "06:00", everyDays: 1, ...programmes[programme], litresPerTree: 120 }],
       },
       start: { kind: "same-state", tensionKPa: 10 },
     },
@@ -58,13 +64,16 @@ function scenarioOn(texture) {
   return parsed.scenario;
 }
 
-const cases = textures.map((texture) => ({
-  texture,
-  scenario: scenarioOn(texture),
-  timesMs: [],
-  cpuMs: [],
-  result: undefined,
-}));
+const cases = Object.keys(programmes).flatMap((programme) =>
+  textures.map((texture) => ({
+    texture,
+    programme,
+    scenario: scenarioOn(texture, programme),
+    timesMs: [],
+    cpuMs: [],
+    result: undefined,
+  })),
+);
 let sink = 0;
 // Rounds over all cases, so that a slow moment of the machine falls on each of them.
 for (let round = -warmUps; round < repeats; round++) {
@@ -82,6 +91,43 @@ for (let round = -warmUps; round < repeats; round++) {
   }
 }
 
+/** Files of the library by what they do in a season; the rest is "other". */
+const stages = {
+  "flows over every face": ["water/bucket-flows"],
+  "solution of the step": ["water/bucket-solve", "water/bucket-hold"],
+  surface: ["water/bucket-surface", "water/cascade"],
+  "stress, uptake, evaporation": ["water/stress", "water/uptake", "water/evaporation", "water/bucket-values"],
+  "update and sums": ["water/bucket", "water/overfill"],
+  "booking and forcing": ["scenario/", "programme/", "numeric/"],
+  "soil tables": ["ground/", "water/ground", "water/boundary"],
+};
+
+/** Runs every case once more under the sampling profiler; share of the samples by stage. */
+async function profile() {
+  const session = new Session();
+  session.connect();
+  await session.post("Profiler.enable");
+  await session.post("Profiler.setSamplingInterval", { interval: 200 });
+  await session.post("Profiler.start");
+  for (const { scenario } of cases) sink += simulate(scenario).ledger.bottomCm3[0];
+  const { profile: taken } = await session.post("Profiler.stop");
+  session.disconnect();
+  const stageOf = new Map(taken.nodes.map(({ id, callFrame }) => [id, stageOfFrame(callFrame)]));
+  const counts = Object.fromEntries([...Object.keys(stages), "garbage collection", "other"].map((name) => [name, 0]));
+  for (const id of taken.samples) counts[stageOf.get(id)]++;
+  return Object.entries(counts).map(([stage, count]) => ({ stage, share: count / taken.samples.length }));
+}
+
+function stageOfFrame({ functionName, url }) {
+  if (functionName === "(garbage collector)") return "garbage collection";
+  const file = /dist\/(.+)\.js$/.exec(url)?.[1] ?? "";
+  const named = Object.entries(stages).find(([, files]) =>
+    files.some((f) => (f.endsWith("/") ? file.startsWith(f) : file === f)),
+  );
+  return named?.[0] ?? "other";
+}
+
+const timeGoesTo = await profile();
 const machine = {
   cpu: cpus()[0].model.trim(),
   cores: cpus().length,
@@ -96,17 +142,18 @@ const report = {
   spread: "from the lower to the upper quartile of the repeats",
   perSecondOf: "cell updates",
   sink,
+  timeGoesTo,
   cases: cases.map(caseReport),
 };
 console.log(options.json ? JSON.stringify(report, null, 2) : table(report));
 
-function caseReport({ texture, timesMs, cpuMs, result }) {
+function caseReport({ texture, programme, timesMs, cpuMs, result }) {
   const sorted = timesMs.toSorted((a, b) => a - b);
   const medianMs = quantile(sorted, 0.5);
   const cells = result.section.layers * result.section.lanes;
   const residualFraction = Math.abs(result.ledger.residualFraction[0]);
   return {
-    name: `season, ${days} d x ${cells} cells, daily in four pulses, ${texture}`,
+    name: `season, ${days} d x ${cells} cells, daily in ${programme}, ${texture}`,
     medianMs,
     spreadMs: quantile(sorted, 0.75) - quantile(sorted, 0.25),
     lowestMs: sorted[0],
@@ -151,6 +198,8 @@ function table({ cases: rows }) {
         r.pass ? "pass" : "OVER",
       ]),
     ),
+    "where the time goes, all cases, by sampling (what the compiler puts into another function counts there):",
+    ...timeGoesTo.map(({ stage, share }) => `  ${stage.padEnd(30)}${(share * 100).toFixed(0).padStart(3)} %`),
   ].join("\n");
 }
 
