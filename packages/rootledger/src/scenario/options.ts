@@ -24,7 +24,7 @@ export interface SimulateOptions {
   readonly geometry?: "strip" | "ring";
   /** Least number of lanes across half a row; default 8. */
   readonly lanes?: number;
-  /** Largest change of theta in a sub-step, m3/m3; default 0.04. */
+  /** Largest change of theta in a sub-step, m3/m3; default 0.02. */
   readonly thetaChangePerStep?: number;
   /** Name of the part of the season of each day, by which root-hours are booked; default limit periods, else months. */
   readonly partOfDay?: readonly string[];
