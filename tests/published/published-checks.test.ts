@@ -6,6 +6,9 @@ import { describe, expect, test } from "vitest";
 const folder = fileURLToPath(new URL("../../data/published/", import.meta.url));
 const checksOf = (file: string) => parseChecks(readFileSync(`${folder}${file}`, "utf8")) ?? [];
 
+/** Two-dimensional runs of a minute have a test of their own, richards-linear.test.ts. */
+const isQuick = ({ topic }: { readonly topic: string }): boolean => topic !== "richards-box";
+
 /** How the printed figures of a check came to us. */
 const said = { seen: "seen in print", memory: "from memory", derived: "derived, not printed" };
 
@@ -16,6 +19,7 @@ describe.each([
   "generator.json",
   "need.json",
   "oxygen.json",
+  "richards.json",
   "roots.json",
   "salinity.json",
   "solutes.json",
@@ -24,11 +28,13 @@ describe.each([
   "weather.json",
 ])("data/published/%s", (file) => {
   test.each(
-    checksOf(file).map((check) => {
-      const wider = check.toleranceWiderThanPrint.join(", ");
-      const fitted = wider === "" ? "" : `; tolerance wider than print: ${wider}`;
-      return [`${check.id}: ${check.title} (${check.source}; ${said[check.verified]}${fitted})`, check] as const;
-    }),
+    checksOf(file)
+      .filter(isQuick)
+      .map((check) => {
+        const wider = check.toleranceWiderThanPrint.join(", ");
+        const fitted = wider === "" ? "" : `; tolerance wider than print: ${wider}`;
+        return [`${check.id}: ${check.title} (${check.source}; ${said[check.verified]}${fitted})`, check] as const;
+      }),
   )("%s", (_, check) => {
     expect(judge(check).misses).toEqual([]);
   });

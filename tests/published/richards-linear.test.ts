@@ -8,44 +8,10 @@ import {
   stripGrid,
 } from "rootledger/water";
 import { describe, it } from "vitest";
+import richards from "../../data/published/richards.json";
 import { expectWithin } from "./near.js";
-import { column, noRoots } from "./richards-column.js";
+import { noRoots } from "./richards-column.js";
 import { exponentialSoil } from "./richards-soils.js";
-
-// Srivastava, R., Yeh, T.-C.J. (1991), Water Resour. Res. 27:753-762, homogeneous column above a water table: steady inflow
-// changes from 0.1 to 0.9 kSat. Case from the abstract; series from memory, evaluated and confirmed by another program.
-// Tolerance as given with those numbers, 0.02 cm.
-describe("Srivastava & Yeh (1991)", () => {
-  const alphaPerCm = 0.1;
-  const lengthCm = 100;
-  const curve = exponentialSoil({ alphaPerCm, kSatCmPerH: 1, thetaResidual: 0.06, thetaSaturated: 0.4 });
-  const steadyHead = (height: number, q: number): number =>
-    Math.log(q + (1 - q) * Math.exp(-alphaPerCm * height)) / alphaPerCm;
-
-  it("heads at four heights and four times", () => {
-    const run = column({
-      curve,
-      depthCm: lengthCm,
-      cells: 400,
-      startHeadCm: (z) => steadyHead(lengthCm - z, 0.1),
-      top: { fluxCmPerH: 0.9 },
-      bottom: { kind: "head", headCm: 0 },
-      options: { thetaErrorPerStep: 1e-6, longestStepH: 0.01 },
-    });
-    const expected: readonly (readonly [hours: number, heads: readonly number[]])[] = [
-      [1, [-17.4941, -22.4371, -22.9223, -7.25949]],
-      [5, [-17.4889, -21.5234, -12.8023, -3.06578]],
-      [10, [-16.4987, -14.1901, -6.17934, -1.9129]],
-      [20, [-8.84879, -5.42924, -2.48879, -1.28584]],
-    ];
-    for (const [hours, heads] of expected) {
-      run.runTo(hours);
-      [25, 50, 75, 100].forEach((height, k) => {
-        expectWithin(run.headAt(lengthCm - height), heads[k], 0.02, `${hours} h, ${height} cm above the water table`);
-      });
-    }
-  });
-});
 
 // Tracy, F.T. (2006), Water Resour. Res. 42:W08503: a dry box whose top is held at a sine of head, the other faces dry. Series from
 // memory, evaluated and confirmed by finite differences. Tolerance as given with those numbers, 0.05 cm.
@@ -56,12 +22,13 @@ describe("Tracy (2006), two dimensions", () => {
   const lanes = 40;
   const layers = 100;
   const heights = [25, 50, 75, 90];
-  const printed = new Map([
-    [2, [-335.952, -192.987, -84.1717, -31.3668]],
-    [5, [-235.018, -144.024, -69.5034, -27.4481]],
-    [10, [-224.053, -138.318, -67.7648, -26.9808]],
-    [100, [-223.666, -138.113, -67.7014, -26.9638]],
-  ]);
+  const printed = new Map(
+    richards.flatMap(({ topic, inputs, expected }) =>
+      topic === "richards-box" && inputs.hours !== undefined && expected.head_cm !== undefined
+        ? [[Number(inputs.hours), [expected.head_cm].flat()] as const]
+        : [],
+    ),
+  );
 
   /** Heads under the middle of the box at the hours asked for. */
   function heads(hours: readonly number[], options: RichardsOptions): number[][] {

@@ -7,6 +7,7 @@ import type { Given } from "./given.js";
 import { groundCover } from "./ground-cover.js";
 import { oxygen } from "./oxygen.js";
 import { referenceEt } from "./reference-et.js";
+import { richards } from "./richards.js";
 import { roots } from "./roots.js";
 import { salinity } from "./salinity.js";
 import { soil } from "./soil.js";
@@ -37,6 +38,7 @@ export const evaluators: Evaluators = {
   ...referenceEt,
   ...soil,
   ...roots,
+  ...richards,
   ...wetting,
   ...uniformity,
   ...salinity,

@@ -21,6 +21,7 @@ export const publishedFiles = [
   "soil.json",
   "infiltration.json",
   "wetting.json",
+  "richards.json",
   "uniformity.json",
   "salinity.json",
   "oxygen.json",
@@ -30,7 +31,7 @@ export const publishedFiles = [
 
 /** Topics whose checks need more than a function call; the reason is printed beside them. */
 const checkedElsewhere: Readonly<Record<string, string>> = {
-  sorptivity: "rests on a soil that only the tests carry; checked there",
+  "richards-box": "two-dimensional runs of a minute; checked by tests/published/richards-linear.test.ts",
 };
 
 /** Published figures that are listed but not checked. */
