@@ -83,6 +83,22 @@ describe("need from a daily weather file", () => {
     expect(stderr).toMatch(message);
   });
 
+  it("takes the file's rain off on rooted ground only: above 5 mm, and no more than the soil has room for", async () => {
+    // Western Australia agriculture department, citrus: 4 mm count as nothing; of 9 and 30 mm the soil takes 9 and 12.
+    const rain = uccleCsv.replace(/,0\n/, ",4\n").replace(/,0\n/, ",9\n").replace(/,0\n/, ",30\n");
+    const usefulRain = { rootedGroundM2: 0.2, roomMm: 12 };
+    const weather = { ...atUccle, coefficient: 1, usefulRain };
+    const { stdout, code } = await run(["need", `${folder}need.json`, "--json"], {
+      [`${folder}need.json`]: JSON.stringify({ ...base, weather }),
+      [`${folder}uccle.csv`]: rain,
+    });
+    expect(code).toBe(0);
+    const { need, defaultsUsed } = JSON.parse(stdout);
+    const [july] = need.periods;
+    expect(3 * july.meanDay.netLPerTree - july.netLPerTree).toBeCloseTo(21 * 0.2, 9);
+    expect(defaultsUsed.map(({ path }: { path: string }) => path)).toContain("weather.usefulRain.countsAboveMm");
+  });
+
   it("asks for the days of a gap, or fills them by the stated rule and says so", async () => {
     const gap = "date,tMinC,tMaxC,rainMm\n2024-05-01,10,20,0\n2024-05-02,,,\n2024-05-03,12,22,0\n";
     const options = [

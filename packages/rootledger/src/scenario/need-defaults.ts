@@ -1,3 +1,4 @@
+import { rainThatCountsMm } from "../water/effective-rain.js";
 import type { Default } from "./defaults.js";
 
 /** What a need file may leave out. */
@@ -5,6 +6,7 @@ export const needDefaults: {
   readonly hotDayRatio: Default<number>;
   readonly efficiencyFraction: Default<number>;
   readonly leachingFraction: Default<number>;
+  readonly countsAboveMm: Default<number>;
   readonly coverWithCanopy: Default<"canopy-ground">;
   readonly coverWithoutCanopy: Default<"whole-ground">;
 } = {
@@ -21,6 +23,11 @@ export const needDefaults: {
     published: "0.80-0.91 implied by an irrigation card of INIA Chile",
   },
   leachingFraction: { value: 0, source: "none unless the file says so", published: "see FAO-29" },
+  countsAboveMm: {
+    value: rainThatCountsMm,
+    source: "Western Australia agriculture department, citrus irrigation recommendations: count events above 5 mm",
+    published: "about a quarter inch, UC Cooperative Extension (2016)",
+  },
   coverWithCanopy: {
     value: "canopy-ground",
     source: "Western Australia agriculture department, citrus irrigation recommendations: depth times canopy ground",

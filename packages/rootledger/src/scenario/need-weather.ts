@@ -3,6 +3,7 @@ import { kcByStage } from "../tree/kc-by-stage.js";
 import { kcbByDay } from "../tree/kcb-by-day.js";
 import { needByMonth } from "../tree/need-periods.js";
 import type { NeedPeriod } from "../tree/water-need.js";
+import { rainOnRoots } from "../water/effective-rain.js";
 import type { DefaultUsed } from "../water/result.js";
 import { dailyEt0 } from "../weather/daily-et0.js";
 import type { DailyWeather } from "../weather/daily-weather.js";
@@ -11,6 +12,7 @@ import { parseDailyWeather } from "../weather/parse-daily-weather.js";
 import { cropDefaults } from "./crop-defaults.js";
 import { defaults } from "./defaults.js";
 import { type Fault, fault } from "./faults.js";
+import { needDefaults } from "./need-defaults.js";
 import { pick } from "./parse-default.js";
 import { filledStages } from "./parse-tree.js";
 import { gathered, inFile, ofSite, panFaults, ruleUsed, siteOf } from "./parse-weather.js";
@@ -34,9 +36,10 @@ export function periodsFromWeather(
   const text = Object.hasOwn(files, file.file) ? files[file.file] : undefined;
   if (text === undefined) return refused([...found, fault("file-not-given", "weather.file", file.file)]);
   const { longestGapDays: longestDays } = file;
-  // No need is reckoned from the rain of the file, so a day without it is no gap.
   const temperature = longestDays === undefined ? {} : { temperature: { kind: "interpolate", longestDays } as const };
-  const parsed = parseDailyWeather(text, { ...temperature, rain: "dry" });
+  // A day without rain in the file is no gap where its rain is not asked for.
+  const rain = file.usefulRain === undefined ? { rain: "dry" as const } : {};
+  const parsed = parseDailyWeather(text, { ...temperature, ...rain });
   if (!parsed.ok) return refused([...found, ...parsed.faults.map((one) => inFile(one, file.file))]);
   const record = parsed.weather;
   found.push(...coefficientFaults(file, record));
@@ -50,10 +53,29 @@ export function periodsFromWeather(
   if (found.length > 0) return refused(found);
   const { et0Mm, notes } = dailyEt0(record, site, method);
   if (method !== "given") used.push(...notes.map((rule) => ruleUsed(rule, file.file)));
-  const periods = needByMonth(record.startDate, et0Mm, coefficientByDay(file, record, used));
+  const months = needByMonth(record.startDate, et0Mm, coefficientByDay(file, record, used));
+  const periods = file.usefulRain === undefined ? months : withRain(months, file.usefulRain, record, used);
   const last = dateOf(dayNumber(record.startDate) + record.days - 1);
   const span = `${file.file}: ${record.days} days, ${record.startDate} to ${last}`;
   return { ok: true, periods, notes: [span, ...parsed.notes.map((note) => `${file.file}: ${note}`)] };
+}
+
+/** Rain of each month that roots get, mean of the years. */
+function withRain(
+  months: readonly NeedPeriod[],
+  file: NonNullable<NeedWeatherFile["usefulRain"]>,
+  { startDate, rainMm }: DailyWeather,
+  used: DefaultUsed[],
+): readonly NeedPeriod[] {
+  const { rootedGroundM2, roomMm } = file;
+  const path = "weather.usefulRain.countsAboveMm";
+  const countsAboveMm = pick(used, path, file.countsAboveMm, needDefaults.countsAboveMm);
+  const usefulL = rainMm.map(
+    (mm) => rainOnRoots({ rainMm: mm, interceptedMm: 0, rootedGroundM2, roomMm, countsAboveMm }).usefulL,
+  );
+  // The mean of a month's days times its length, as the need itself is.
+  const daily = needByMonth(startDate, usefulL, new Float64Array(usefulL.length).fill(1));
+  return months.map((month, i) => ({ ...month, usefulRainLPerTree: month.days * daily[i].referenceMmPerDay }));
 }
 
 const refused = (faults: readonly Fault[]): NeedPeriodsRead => ({ ok: false, faults });

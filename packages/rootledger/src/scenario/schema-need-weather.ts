@@ -1,12 +1,14 @@
 import { z } from "zod";
+import { needDefaults } from "./need-defaults.js";
 import { type CropFile, cropSchema } from "./schema-crop.js";
-import { between, isoDate, named, whole } from "./schema-fields.js";
+import { between, isoDate, named, orDefault, positive, whole } from "./schema-fields.js";
 import { type SiteFile, siteFields } from "./schema-site.js";
 
 /** A daily weather file with what a need by month asks beside it. */
 export interface NeedWeatherFile extends SiteFile {
   file: string;
   longestGapDays?: number | undefined;
+  usefulRain?: { rootedGroundM2: number; roomMm: number; countsAboveMm?: number | undefined } | undefined;
   coefficient?: number | undefined;
   kc?: { date: string; kc: number }[] | undefined;
   crop?: CropFile | undefined;
@@ -23,6 +25,14 @@ export const needWeatherSchema: z.ZodType<NeedWeatherFile> = z
       31,
       "Missing temperatures are taken on a line across gaps up to this long. Default: none are.",
     ).optional(),
+    usefulRain: z
+      .strictObject({
+        rootedGroundM2: positive(900, "Ground of one tree with roots under it, m2."),
+        roomMm: positive(300, "What the rooted soil can take of one day's rain, mm."),
+        countsAboveMm: orDefault(between(0, 50, "Rain of a day that counts at all, mm."), needDefaults.countsAboveMm),
+      })
+      .optional()
+      .describe("Takes the file's rain off the need, on rooted ground only. Default: rain counts as nothing."),
     coefficient: kc().optional().describe("One coefficient for all days."),
     kc: z
       .array(z.strictObject({ date: isoDate("Day."), kc: kc() }))
