@@ -1,5 +1,5 @@
 import { createSimulation } from "rootledger";
-import { engineOf, parseScenario, seasonSolutes, treesOf } from "rootledger/scenario";
+import { decidedValve, engineOf, parseScenario, seasonSolutes, treesOf } from "rootledger/scenario";
 import { exit, type Io } from "./io.js";
 import { dayCsv } from "./print/csv.js";
 import { faultLines } from "./print/faults.js";
@@ -23,6 +23,7 @@ export async function simulateCommand({ file, output, engine }: Asked, io: Io): 
   const simulation = createSimulation(scenario, {
     engine: engineOf(scenario),
     solutes: seasonSolutes,
+    valve: decidedValve,
     trees: treesOf(scenario.block),
   });
   while (simulation.status().kind === "running") {

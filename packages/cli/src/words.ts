@@ -114,6 +114,12 @@ Exit code 0: done; 1: faults in the input, one line each; 2: internal error.
   conflict: "must not disagree with another file",
   valid: { scenario: "a valid scenario file", comparison: "a valid comparison file" },
   programmes: "Programmes",
+  decides: "decides day by day; what it gave on each soil is among the notes",
+  askedFor: "asked for",
+  given: "given",
+  runs: "runs",
+  cut: "cut or left out by",
+  nothingCut: "nothing cut",
   openings: "openings of",
   opening: "opening of",
   asPlanned: "openings of different length",
@@ -162,6 +168,20 @@ export const questionWords = {
   amount: "the amount of water",
   "start-time": "the start time",
   nitrogen: "the nitrogen given",
+  rule: "the rule that decides",
+  limits: "the limits of the pump",
+} as const;
+
+/** Why a run was cut or left out. */
+export const cutWords = {
+  rain: "rain",
+  "longest-run": "longest run",
+  "pump-hours": "pump hours",
+  allocation: "allocation",
+  "allowed-hours": "allowed hours",
+  "shortest-pulse": "shorter than the shortest pulse",
+  overlap: "the run before or the next decision",
+  "fewer-pulses": "given in fewer pulses",
 } as const;
 
 export const badgeWords = {

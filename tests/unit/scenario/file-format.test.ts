@@ -2,6 +2,7 @@ import {
   comparisonJsonSchema,
   cropDefaults,
   defaults,
+  ruleDefaults,
   scenarioJsonSchema,
   solutesDefaults,
   surfaceDefaults,
@@ -50,7 +51,9 @@ describe("JSON Schema", () => {
     const { coefficient, leafAreaIndex, heatLimitC, heatClosedC, heatClosedFraction } = cropDefaults;
     const crop = [coefficient, leafAreaIndex, heatLimitC, heatClosedC, heatClosedFraction];
     const laid = [...Object.values(surfaceDefaults), mulchWhere, ...crop, ...Object.values(solutesDefaults)];
-    const expected = [...fields.map(([, entry]) => entry), ...laid];
+    const clockOfEachRule = new Array(5).fill([defaults.firstDay, defaults.pulses]).flat();
+    const ruled = [...Object.values(ruleDefaults), ...clockOfEachRule];
+    const expected = [...fields.map(([, entry]) => entry), ...laid, ...ruled];
     expect(shown.map(String).sort()).toEqual(expected.map((entry) => String(entry.value)).sort());
   });
 });

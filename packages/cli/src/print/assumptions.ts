@@ -1,6 +1,7 @@
 import type { Result } from "rootledger";
 import { words } from "../words.js";
 import { wrapped } from "./text-table.js";
+import { wateringText } from "./watering.js";
 
 /** A default or missing-data rule that was used. */
 export interface Used {
@@ -40,5 +41,6 @@ export function runNotes(result: Result, where: string): string[] {
       : status.kind === "stopped"
         ? [`stopped at hour ${status.hour}`]
         : [];
-  return [...ended, ...result.notes].map((text) => `${where}: ${text}`);
+  const watering = result.watering === undefined ? [] : [wateringText(result.watering)];
+  return [...ended, ...watering, ...result.notes].map((text) => `${where}: ${text}`);
 }

@@ -25,7 +25,7 @@ export function comparisonText(result: ComparisonResult, place: string, notes: r
     ...programmes.map((name) => {
       const arm = result.arms.find((one) => one.programme === name);
       return wrapped(
-        `${name}${arm === undefined ? "" : `: ${valveText(arm.result)}`}`,
+        `${name}${arm === undefined ? "" : `: ${arm.result.watering ? words.decides : valveText(arm.result)}`}`,
         "     ",
         `  ${letterOf(name)}  `,
       );

@@ -1,4 +1,5 @@
 import { type Arm, gather, scenarioOf } from "../compare/index.js";
+import { decidedValve } from "../scenario/decided-valve.js";
 import { engineOf } from "../scenario/engine-of.js";
 import { simulate } from "../scenario/run.js";
 import { seasonSolutes } from "../scenario/solutes/season-solutes.js";
@@ -24,7 +25,8 @@ export function memberRun({ comparison, trees, draws, weatherYears }: EnsemblePl
     const engine = engineOf(edited);
     const arms = edited.soils.flatMap((soil) =>
       edited.programmes.map((programme): Arm => {
-        const result = simulate(scenarioOf(edited, soil, programme), { engine, trees, solutes: seasonSolutes });
+        const how = { engine, trees, valve: decidedValve, solutes: seasonSolutes };
+        const result = simulate(scenarioOf(edited, soil, programme), how);
         if (result.status.kind !== "finished")
           throw new RangeError(`${programme.name} on ${soil.name}: ${ending(result)}`);
         return { soil: soil.name, programme: programme.name, result };

@@ -1,5 +1,6 @@
 import { lineLayout } from "../lines/layout.js";
 import type { Programme } from "../programme/programme.js";
+import { decidedValve } from "../scenario/decided-valve.js";
 import { engineOf } from "../scenario/engine-of.js";
 import type { SimulateOptions } from "../scenario/options.js";
 import { simulate } from "../scenario/run.js";
@@ -55,6 +56,7 @@ export function compare(comparison: Comparison, options: CompareOptions = {}): C
       const result = simulate(scenarioOf(comparison, soil, programme), {
         engine: engineOf(comparison),
         solutes: seasonSolutes,
+        valve: decidedValve,
         ...options,
         trees,
       });

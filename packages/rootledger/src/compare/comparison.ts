@@ -14,7 +14,16 @@ export interface Badge {
   readonly figures?: { readonly [name in "leastL" | "mostL" | "apartFraction" | "changeFraction"]?: number };
 }
 
-export type Question = "interval" | "pulses" | "gap" | "emitter-flow" | "amount" | "start-time" | "nitrogen";
+export type Question =
+  | "interval"
+  | "pulses"
+  | "gap"
+  | "emitter-flow"
+  | "amount"
+  | "start-time"
+  | "nitrogen"
+  | "rule"
+  | "limits";
 
 /** One measure of two programmes on one soil: the second minus the first. */
 export interface Difference {

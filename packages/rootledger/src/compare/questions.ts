@@ -16,6 +16,13 @@ export function questionsBetween(
   toFlowLPerH: number,
 ): readonly Question[] {
   const questions: Question[] = [];
+  if (!sameData(from.limits, to.limits)) questions.push("limits");
+  if (from.rule !== undefined || to.rule !== undefined) {
+    if (!sameData(from.rule, to.rule)) questions.push("rule");
+    if (differ(fromFlowLPerH, toFlowLPerH, 0.001)) questions.push("emitter-flow");
+    if (!sameData(from.nitrogen, to.nitrogen)) questions.push("nitrogen");
+    return questions;
+  }
   const a = rhythm(from, fromFlowLPerH);
   const b = rhythm(to, toFlowLPerH);
   if (differ(a.litresPerDay, b.litresPerDay, 0.01)) questions.push("amount");
@@ -24,8 +31,15 @@ export function questionsBetween(
   else if (a.pulses > 1 && differ(a.gapMinutes, b.gapMinutes, 0.001)) questions.push("gap");
   if (differ(fromFlowLPerH, toFlowLPerH, 0.001)) questions.push("emitter-flow");
   if (a.startsH !== b.startsH) questions.push("start-time");
-  if (JSON.stringify(from.nitrogen) !== JSON.stringify(to.nitrogen)) questions.push("nitrogen");
+  if (!sameData(from.nitrogen, to.nitrogen)) questions.push("nitrogen");
   return questions;
+}
+
+/** Whether two pieces of plain data are alike; own functions are alike if they are the same one. */
+function sameData(a: unknown, b: unknown): boolean {
+  if (a === b || typeof a !== "object" || typeof b !== "object" || a === null || b === null) return a === b;
+  const keys = new Set([...Object.keys(a), ...Object.keys(b)]);
+  return [...keys].every((key) => sameData(Reflect.get(a, key), Reflect.get(b, key)));
 }
 
 interface Rhythm {

@@ -1,3 +1,6 @@
+export type { Cut, CutReason, WateringBook } from "../water/watering-book.js";
+export { applyLimits, type Limited, type LimitsNow, pumpShareH } from "./apply-limits.js";
+export { type CutCount, cutCounts } from "./cut-counts.js";
 export { type EmitterSchedule, emitterSchedule, type LineDrain } from "./emitter-schedule.js";
 export {
   type HandDose,
@@ -8,5 +11,7 @@ export {
   injectionSchedule,
   type NitrogenDoses,
 } from "./injection.js";
-export { type Programme, pulseHours, type Run, runSpanHours } from "./programme.js";
+export type { Asked, Morning } from "./morning.js";
+export { amountHours, isDecided, type Programme, pulseHours, type Run, runSpanHours } from "./programme.js";
+export type { Amount, PumpLimits, RuleClock, RuleKind, WateringRule } from "./rule.js";
 export { openHours, valveEvents } from "./valve-events.js";

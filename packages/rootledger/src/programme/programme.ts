@@ -1,9 +1,13 @@
 import type { NitrogenDoses } from "./injection.js";
+import type { Amount, PumpLimits, WateringRule } from "./rule.js";
 
-/** A calendar of runs, the same rule every season. */
+/** When the valve opens and for how long: a calendar of runs, or a rule that decides day by day. */
 export interface Programme {
   readonly name: string;
+  /** Empty beside a rule. */
   readonly runs: readonly Run[];
+  readonly rule?: WateringRule;
+  readonly limits?: PumpLimits;
   /** Replaces the block's emitter flow for this programme. */
   readonly emitterFlowLPerH?: number;
   /** Nitrogen it brings. Left out: none. */
@@ -19,14 +23,21 @@ export interface Run {
   readonly pulses: number;
   readonly gapMinutes: number;
   /** Length of all pulses together, or the water they bring. */
-  readonly amount: { readonly minutes: number } | { readonly litresPerTree: number };
+  readonly amount: Amount;
 }
 
 /** Length of one pulse, h. @example pulseHours({ amount: { minutes: 120 }, pulses: 4 }, 32) // 0.5 */
 export function pulseHours(run: Pick<Run, "amount" | "pulses">, treeFlowLPerH: number): number {
-  const totalH = "minutes" in run.amount ? run.amount.minutes / 60 : run.amount.litresPerTree / treeFlowLPerH;
-  return totalH / run.pulses;
+  return amountHours(run.amount, treeFlowLPerH) / run.pulses;
 }
+
+/** Hours of open valve that bring an amount. @example amountHours({ litresPerTree: 64 }, 32) // 2 */
+export const amountHours = (amount: Amount, treeFlowLPerH: number): number =>
+  "minutes" in amount ? amount.minutes / 60 : amount.litresPerTree / treeFlowLPerH;
+
+/** Whether the valve's season is decided day by day, and not known beforehand. @example isDecided(scenario.programme) */
+export const isDecided = ({ rule, limits }: Pick<Programme, "rule" | "limits">): boolean =>
+  rule !== undefined || limits !== undefined;
 
 /** Hours from the first opening of a run to its last closing. @example runSpanHours(run, 32) */
 export const runSpanHours = (run: Run, treeFlowLPerH: number): number =>

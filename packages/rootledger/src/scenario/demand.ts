@@ -127,10 +127,10 @@ export function rainRate(demand: Demand, day: number, fromH: number, toH: number
 export const sunShareOf = (demand: Demand, day: number, fromH: number, toH: number): number =>
   sunShare(fromH, toH, demand.sunriseH[day], demand.sunsetH[day]);
 
-/** Moments within the season at which forcing changes, besides valve events and whole hours. */
-export function forcingBreaks(demand: Demand): number[] {
+/** Moments of some days at which forcing changes, besides valve events and whole hours. @example forcingBreaks(demand, 0, demand.days) */
+export function forcingBreaks(demand: Demand, fromDay: number, toDay: number): number[] {
   const breaks: number[] = [];
-  for (let d = 0; d < demand.days; d++) {
+  for (let d = fromDay; d < toDay && d < demand.days; d++) {
     breaks.push(d * 24 + demand.sunriseH[d], d * 24 + demand.sunsetH[d]);
     const hours = rainHours(demand, d);
     if (hours > 0 && hours < 24) breaks.push(d * 24 + hours);

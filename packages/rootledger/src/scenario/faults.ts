@@ -59,6 +59,12 @@ const rules = {
   "injection-beyond-run":
     "must end with the run: travel and injection need $needed open minutes, the shortest run has $shortest",
   "date-outside-season": "must be a day of the season, $from to $to",
+  "not-rising": "must be above the entry before it, $before",
+  "age-not-covered": "must begin at or before the age of the trees, $age years",
+  "start-not-allowed": "must lie within the allowed hours, $from to $to",
+  "same-moment": "must differ from $other",
+  "sensor-outside": "must lie within the computed ground, up to $most cm",
+  "goes-with": "is required beside $other",
   "not-beside": "must be left out beside $other: $reason",
   "periods-overlap": "must not share days of the year with $other",
   "same-name": "must differ from the name of $other",

@@ -69,7 +69,7 @@ export function bookHour(now: Progress, t: number): boolean {
   const h = now.hours.at;
   const row = hour * count + t;
   h.rootZoneWater[row] = rootZoneWaterMm;
-  h.valveOpen[row] = openHours(now.valveH, hour, hour + 1);
+  h.valveOpen[row] = openHours(now.valve.valveH, hour, hour + 1);
   h.rain[row] = rainMm;
   h.wanted[row] = wantedL;
   h.transpired[row] = transpiredL;

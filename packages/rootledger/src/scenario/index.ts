@@ -1,4 +1,5 @@
 export { cropDefaults } from "./crop-defaults.js";
+export { decidedValve } from "./decided-valve.js";
 export { type Default, defaults } from "./defaults.js";
 export { engineOf } from "./engine-of.js";
 export type { Fault, FaultCode } from "./faults.js";
@@ -19,6 +20,7 @@ export { parseWeatherRecord } from "./parse-record.js";
 export type { WeatherRead } from "./parse-weather.js";
 export { type PracticeAccount, type PracticeAccounts, practiceAccounts } from "./practice-account.js";
 export { rainHeld } from "./rain-held.js";
+export { ruleDefaults } from "./rule-defaults.js";
 export { simulate } from "./run.js";
 export type * from "./scenario.js";
 export type { ComparisonFile, ScenarioFile } from "./schema-file.js";
@@ -29,3 +31,4 @@ export { solutesDefaults } from "./solutes-defaults.js";
 export type { SolutesInRun, SolutesMaker, SolutesSetup } from "./solutes-in-run.js";
 export { treesOf } from "./supply.js";
 export { surfaceDefaults } from "./surface-defaults.js";
+export type { Valve, ValveMaker, ValveSnapshot } from "./valve.js";

@@ -37,7 +37,7 @@ export function measuresOf(now: Progress, window: Window): Measure[] {
     perTree("applied", "L", applied),
     perTree("applied-depth", "mm", (t) => toMm(applied(t))),
     perTree("applied-area", "m3/ha", (t) => toMm(applied(t)) * 10),
-    perTree("applied-at-valve", "L", () => openHours(now.valveH, 0, now.hour) * prepared.treeFlowLPerH),
+    perTree("applied-at-valve", "L", () => openHours(now.valve.valveH, 0, now.hour) * prepared.treeFlowLPerH),
     perTree("transpiration-wanted", "L", daySum(d.wanted)),
     perTree("transpiration", "L", litres(ledgerPlaces.transpiration)),
     perTree("transpiration-ratio", "fraction", (t) =>
@@ -56,7 +56,7 @@ export function measuresOf(now: Progress, window: Window): Measure[] {
     perTree("evaporation", "L", litres(ledgerPlaces.evaporation)),
     perTree("runoff", "L", litres(ledgerPlaces.runoff)),
     perTree("window-low-point", "fraction", (t) => lowPoint(now, window, t)),
-    perTree("pump-starts", "count", () => startsBefore(now.valveH, now.hour)),
+    perTree("pump-starts", "count", () => startsBefore(now.valve.valveH, now.hour)),
     perTree("storage-change", "L", (t) => (storedCm3[t] - startCm3[t]) / cm3PerL),
   ];
 }

@@ -2,6 +2,7 @@ import type { WaterSetup } from "../water/bucket.js";
 import type { WaterEngine } from "../water/engine.js";
 import type { TreeName } from "../water/result.js";
 import type { SolutesMaker } from "./solutes-in-run.js";
+import type { ValveMaker } from "./valve.js";
 
 /** Makes the engine that moves the water; both engines answer the same scenario with the same kind of result. */
 export type EngineMaker = (setup: WaterSetup) => WaterEngine;
@@ -18,6 +19,11 @@ export interface SimulateOptions {
    * that has neither it does nothing.
    */
   readonly solutes?: SolutesMaker;
+  /**
+   * `decidedValve` of rootledger/scenario, for programmes with a rule or limits; left alone by the others. It is passed in so
+   * that a page which only runs calendars does not load it.
+   */
+  readonly valve?: ValveMaker;
   /** Default: the mean tree alone. */
   readonly trees?: readonly TreeName[];
   /** Asks for the other geometry than the layout's rule would choose. */

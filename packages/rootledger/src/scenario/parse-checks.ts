@@ -70,6 +70,8 @@ export function programmeFaultsAt(file: unknown, path: readonly (string | number
 function runPlace(file: unknown): RunPlace {
   const lines = readPart(linesSchema, file, ["block", "lines"]);
   const treeSpacingM = numberAt(file, ["block", "treeSpacingM"]);
+  const rowSpacingM = numberAt(file, ["block", "rowSpacingM"]);
+  const innermostM = lines === undefined ? undefined : Math.min(...lines.offsetsM.map(Math.abs));
   const whole = lines && treeSpacingM !== undefined && treeSpacingM > 0;
   return {
     startDate: readPart(z.iso.date(), file, ["season", "startDate"]),
@@ -78,7 +80,18 @@ function runPlace(file: unknown): RunPlace {
       ? (lines.offsetsM.length * treeSpacingM) / lines.emitterSpacingM - (lines.pluggedPerTree ?? 0)
       : undefined,
     emitterFlowLPerH: lines?.emitterFlowLPerH,
+    groundM2: treeSpacingM === undefined || rowSpacingM === undefined ? undefined : treeSpacingM * rowSpacingM,
+    soilDepthCm: shallowestCm(file),
+    lineToAlleyCm:
+      rowSpacingM === undefined || innermostM === undefined ? undefined : (rowSpacingM / 2 - innermostM) * 100,
   };
+}
+
+/** Depth of the shallowest soil of a file. */
+function shallowestCm(file: unknown): number | undefined {
+  const soils = [["soil"], ...[0, 1, 2, 3].map((i) => ["soils", i])];
+  const depths = soils.flatMap((path) => readPart(soilSchema, file, path)?.horizons.at(-1)?.toCm ?? []);
+  return depths.length === 0 ? undefined : Math.min(...depths);
 }
 
 const numberAt = (file: unknown, path: readonly string[]): number | undefined => readPart(z.number(), file, path);

@@ -57,7 +57,7 @@ export function parseScenario(input: unknown, files: Files): ParsedScenario {
     scenario: {
       ...commonOf(file, read, used, notes),
       soil: soilOf(file, file.soil, "soil", used),
-      programme: filledProgramme(file.programme, "programme", used),
+      programme: filledProgramme(file.programme, "programme", groundM2(file), used),
     },
   }));
 }
@@ -73,7 +73,9 @@ export function parseComparison(input: unknown, files: Files): ParsedComparison 
       ...commonOf(file, read, used, notes),
       remark: file.remark,
       soils: file.soils.map((soil, i) => soilOf(file, soil, `soils[${i}]`, used)),
-      programmes: file.programmes.map((programme, i) => filledProgramme(programme, `programmes[${i}]`, used)),
+      programmes: file.programmes.map((programme, i) =>
+        filledProgramme(programme, `programmes[${i}]`, groundM2(file), used),
+      ),
     },
   }));
 }
@@ -158,6 +160,8 @@ function soilOf(file: ScenarioFile | ComparisonFile, soil: SoilFile, path: strin
   const filled = filledSoil(soil, path, used);
   return needsRew(file) === "with-rew" ? withRew(filled, soil, path, used) : filled;
 }
+
+const groundM2 = ({ block }: ScenarioFile | ComparisonFile): number => block.treeSpacingM * block.rowSpacingM;
 
 const filledStart = (file: StartFile, used: DefaultUsed[]): Start => ({
   tensionKPa: pick(used, "start.tensionKPa", file.tensionKPa, defaults.startTensionKPa),

@@ -27,7 +27,8 @@ export function resultOf(now: Progress, running: boolean): Result {
     window,
     settling: now.settling,
     subSteps: subStepsOf(now),
-    valveH: now.valveH,
+    valveH: now.valve.valveH,
+    ...(now.valve.decided === undefined ? {} : { watering: now.valve.decided.book() }),
     days: now.days.table,
     hours: now.hours.table,
     ...(now.cellWindow.hours > 0 ? { cells: { ...now.cellWindow, theta: now.cellTheta } } : {}),
@@ -142,7 +143,8 @@ function ledgerOf(now: Progress): Ledger {
 
 function notesOf(now: Progress): string[] {
   const notes: string[] = now.solutes ? [...now.solutes.notes] : [];
-  const { settling, valveH, scenario } = now;
+  const { settling, scenario } = now;
+  const { valveH } = now.valve;
   if (settling.kind === "settled" && !(settling.changeFraction < 0.01)) {
     notes.push(
       `not settled after ${settling.cycles} cycles: storage still changes by ${(settling.changeFraction * 100).toPrecision(2)} % of the water applied per cycle`,

@@ -18,6 +18,9 @@ export const whole = (minimum: number, maximum: number, what: string): z.ZodType
 
 export const named = (what: string): z.ZodType<string> => z.string().min(1).max(120).describe(what);
 
+/** A time of day, written HH:MM. */
+export const clockTime = (what: string): z.ZodType<string> => z.iso.time({ precision: -1 }).describe(what);
+
 export const isoDate = (what: string): z.ZodType<string> => z.iso.date().describe(what);
 
 /** A day that returns every year, written MM-DD; which texts are such days is checked beside the schema. */

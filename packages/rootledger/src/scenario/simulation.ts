@@ -1,5 +1,4 @@
-import { emitterSchedule } from "../programme/emitter-schedule.js";
-import { valveEvents } from "../programme/valve-events.js";
+import { isDecided } from "../programme/programme.js";
 import { headFromTension } from "../units.js";
 import { bucketEngine, type WaterSetup } from "../water/bucket.js";
 import type { WaterEngine } from "../water/engine.js";
@@ -8,7 +7,7 @@ import { thetaAtHead } from "../water/ground.js";
 import type { Result, RunStatus, TreeName } from "../water/result.js";
 import { type PlainState, plainState, restoreState, stateFromPlain } from "../water/state.js";
 import { twoLimits } from "../water/stress.js";
-import { type Demand, demandOf, forcingBreaks } from "./demand.js";
+import { type Demand, demandOf } from "./demand.js";
 import { groundOf, type Prepared } from "./ground-of.js";
 import { bookHour, ledgerSize } from "./hour-ledger.js";
 import type { EngineMaker, SimulateOptions } from "./options.js";
@@ -19,7 +18,8 @@ import { type SeasonParts, seasonParts } from "./season-parts.js";
 import { type Settling, settle } from "./settle.js";
 import { hasSolutes, type SolutesInRun } from "./solutes-in-run.js";
 import { supplyOf } from "./supply.js";
-import { carryHour, momentsUpTo, storageCm3, type TreeRun, timelineOf, treeRun } from "./tree-run.js";
+import { carryHour, momentsUpTo, storageCm3, type TreeRun, treeRun } from "./tree-run.js";
+import { calendarValve, type Valve, type ValveMaker, type ValveSnapshot } from "./valve.js";
 
 /** Everything a run carries from hour to hour. */
 export interface Progress {
@@ -27,7 +27,7 @@ export interface Progress {
   readonly prepared: Prepared;
   readonly demand: Demand;
   readonly engineName: WaterEngine["name"];
-  readonly valveH: Float64Array;
+  readonly valve: Valve;
   readonly treeNames: readonly TreeName[];
   readonly trees: readonly TreeRun[];
   readonly settling: Settling;
@@ -49,7 +49,6 @@ export interface Progress {
   /** Which tree is the mean one, or -1. */
   readonly meanTree: number;
   hour: number;
-  place: number;
   status: RunStatus;
 }
 
@@ -66,6 +65,8 @@ export interface Snapshot {
   readonly rootHours: readonly number[];
   readonly cellTheta: readonly number[];
   readonly solutes?: readonly number[];
+  /** Of a programme that decides day by day. */
+  readonly valve?: ValveSnapshot;
 }
 
 export interface Simulation {
@@ -93,12 +94,11 @@ export interface Simulation {
 export function createSimulation(scenario: Scenario, options: SimulateOptions = {}): Simulation {
   const prepared = groundOf(scenario, { lanes: options.lanes, geometry: options.geometry });
   const demand = demandOf(scenario, prepared);
-  const valveH = valveEvents(scenario.programme, scenario.season.days, prepared.treeFlowLPerH);
-  const endH = scenario.season.days * 24;
-  const schedule = emitterSchedule(valveH, prepared.treeFlowLPerH, scenario.block.lines.drainOut);
   const treeNames = options.trees ?? ["mean"];
   const solutes = solutesOf(scenario, prepared, demand, treeNames, options);
-  const timeline = timelineOf(schedule.momentsH, [...forcingBreaks(demand), ...(solutes?.breaksH ?? [])], endH);
+  const makeValve = isDecided(scenario.programme) ? (options.valve ?? noValve) : calendarValve;
+  const valve = makeValve({ scenario, prepared, demand, trees: treeNames, breaksH: solutes?.breaksH ?? [] });
+  const endH = scenario.season.days * 24;
   const { ground, lines, roots, bottom, cracks } = prepared;
   const makeEngine = options.engine ?? bucketUnlessAsked(scenario);
   const engine: WaterEngine = makeEngine({
@@ -114,9 +114,9 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
   });
   const initial = thetaAtHead(ground, headFromTension(scenario.start.tensionKPa));
   const trees = treeNames.map((name) =>
-    treeRun(prepared, supplyOf(name, schedule, prepared, scenario.block.lines), initial),
+    treeRun(name, prepared, supplyOf(name, valve.schedule, prepared, scenario.block.lines), initial),
   );
-  const settling = settle(scenario, prepared, demand, timeline, engine, trees);
+  const settling = settle(scenario, prepared, demand, valve, engine, trees);
   trees.forEach((tree, t) => {
     const observer = solutes?.observers[t];
     if (observer !== undefined) tree.observer = observer;
@@ -130,7 +130,7 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
     prepared,
     demand,
     engineName: engine.name,
-    valveH,
+    valve,
     treeNames,
     trees,
     settling,
@@ -148,7 +148,6 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
     cellWindow: window,
     meanTree: treeNames.indexOf("mean"),
     hour: 0,
-    place: 0,
     status:
       settling.failure === undefined ? { kind: "finished" } : { kind: "failed", hour: 0, message: settling.failure },
   };
@@ -156,9 +155,10 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
 
   function step(): void {
     if (!running) throw new Error(`step requires a running simulation: it ended at hour ${now.hour}`);
-    let next = now.place;
+    valve.decided?.before(now.hour, trees);
+    let next = valve.place;
     for (let t = 0; t < trees.length; t++) {
-      const carried = carryHour(trees[t], engine, prepared, demand, timeline, now.hour, now.place);
+      const carried = carryHour(trees[t], engine, prepared, demand, valve, now.hour);
       if (typeof carried === "string") {
         running = false;
         now.status = { kind: "failed", hour: now.hour, message: carried };
@@ -175,7 +175,8 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
         return;
       }
     }
-    now.place = next;
+    valve.place = next;
+    valve.decided?.after(now.hour, trees);
     now.hour += 1;
     if (now.hour >= endH) running = false;
   }
@@ -193,6 +194,7 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
       rootHours: Array.from(now.rootHours),
       cellTheta: Array.from(now.cellTheta),
       ...(solutes === undefined ? {} : { solutes: solutes.snapshot() }),
+      ...(valve.decided === undefined ? {} : { valve: valve.decided.snapshot() }),
     };
   }
 
@@ -213,7 +215,8 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
     now.cellTheta.set(from.cellTheta);
     solutes?.restore(from.solutes ?? []);
     now.hour = from.hour;
-    now.place = momentsUpTo(timeline, from.hour);
+    if (valve.decided) valve.decided.restore(from.hour, from.valve, trees);
+    else valve.place = momentsUpTo(valve.timeline, from.hour);
     now.status = { kind: "finished" };
     running = from.hour < endH;
   }
@@ -249,6 +252,12 @@ function bucketUnlessAsked(scenario: Scenario): EngineMaker {
     'simulate requires options.engine for a scenario with engine "richards": pass engineOf(scenario) of rootledger/scenario',
   );
 }
+
+const noValve: ValveMaker = () => {
+  throw new RangeError(
+    "simulate requires options.valve for a programme with a rule or limits: pass decidedValve of rootledger/scenario",
+  );
+};
 
 /** Two-stage evaporation where the block asks for it. @throws RangeError if the soil has no REW. */
 function evaporationOf({ block, soil }: Scenario): Pick<WaterSetup, "evaporationOn"> {

@@ -1,9 +1,11 @@
 import type { Forcing } from "../water/engine.js";
 import { clearFluxes, emptyFluxes, type WaterEngine, type WaterFluxes, type WaterState } from "../water/engine.js";
 import type { Grid } from "../water/grid.js";
+import type { TreeName } from "../water/result.js";
 import { type Demand, rainRate, sunShareOf } from "./demand.js";
 import type { Prepared } from "./ground-of.js";
 import { bringIntoForce } from "./limits-by-day.js";
+import type { Valve } from "./valve.js";
 
 /** What one tree receives: part i of the schedule ends at `momentsH[i]`. */
 export interface Supply {
@@ -19,17 +21,19 @@ export interface StretchObserver {
 
 /** One tree of the line on its way through the season. */
 export interface TreeRun {
-  readonly supply: Supply;
+  readonly name: TreeName;
+  supply: Supply;
   readonly state: WaterState;
   readonly fluxes: WaterFluxes;
   readonly forcing: Forcing;
   observer?: StretchObserver;
 }
 
-/** @example treeRun(prepared, supply, theta) */
-export function treeRun(prepared: Prepared, supply: Supply, theta: Float64Array): TreeRun {
+/** @example treeRun("mean", prepared, supply, theta) */
+export function treeRun(name: TreeName, prepared: Prepared, supply: Supply, theta: Float64Array): TreeRun {
   const { lanes } = prepared.grid;
   return {
+    name,
     supply,
     state: { timeH: 0, theta: Float64Array.from(theta) },
     fluxes: emptyFluxes(prepared.grid),
@@ -42,11 +46,16 @@ export function treeRun(prepared: Prepared, supply: Supply, theta: Float64Array)
   };
 }
 
-/** Moments at which forcing changes, hours, rising, one entry each; the last is the end of the season. */
-export function timelineOf(valveH: ArrayLike<number>, breaks: readonly number[], endH: number): Float64Array {
+/** Moments after `fromH` at which forcing changes, hours, rising, one entry each; the last is `toH`. */
+export function timelineOf(
+  valveH: ArrayLike<number>,
+  breaks: readonly number[],
+  fromH: number,
+  toH: number,
+): Float64Array {
   const moments = [...Array.from(valveH), ...breaks];
-  for (let h = 1; h <= endH; h++) moments.push(h);
-  const sorted = Float64Array.from(moments.filter((t) => t > 0 && t <= endH)).sort();
+  for (let h = fromH + 1; h <= toH; h++) moments.push(h);
+  const sorted = Float64Array.from(moments.filter((t) => t > fromH && t <= toH)).sort();
   let kept = 0;
   for (let i = 0; i < sorted.length; i++) {
     const rounded = Math.round(sorted[i]);
@@ -66,9 +75,8 @@ function advanceHour(
   engine: WaterEngine,
   prepared: Prepared,
   demand: Demand,
-  timeline: Float64Array,
+  { timeline, place }: Pick<Valve, "timeline" | "place">,
   hour: number,
-  place: number,
 ): number {
   const { state, fluxes, forcing, observer } = tree;
   const { lanes, laneAreaCm2 } = prepared.grid;

@@ -1,3 +1,5 @@
+import type { WateringBook } from "./watering-book.js";
+
 /** Which tree of the line: the one fed by the lowest quarter of emitters, the average one, the one that receives the lines' drain-out. */
 export type TreeName = "under-fed" | "mean" | "over-fed";
 
@@ -150,6 +152,8 @@ export interface Result {
   readonly subSteps: number;
   /** Openings and closings of the valve, hours since the season's start: on, off, on, off ... */
   readonly valveH: Float64Array;
+  /** Of a programme with a rule or limits: what it asked for and what was cut, each cut with its reason. */
+  readonly watering?: WateringBook;
   readonly days: Table;
   readonly hours: Table;
   /** Theta of every cell at whole hours, `values[(hour - fromHour) * cells + cell]`, of the mean tree, if asked for. */

@@ -8,6 +8,8 @@ export const questions: Readonly<Record<Question, string>> = {
   amount: "amount of water",
   "start-time": "start time",
   nitrogen: "nitrogen",
+  rule: "rule",
+  limits: "pump limits",
 };
 
 export const measures: Readonly<Record<string, string>> = {

@@ -48,6 +48,12 @@ export const faultRules: Readonly<Record<FaultCode, string>> = {
   "injection-beyond-run":
     "debe acabar con el riego: recorrido e inyección piden $needed minutos de riego y el riego más corto tiene $shortest",
   "date-outside-season": "debe ser un día de la temporada, de $from a $to",
+  "not-rising": "debe ser mayor que la entrada anterior, $before",
+  "age-not-covered": "debe empezar a la edad de los árboles o antes, $age años",
+  "start-not-allowed": "debe caer dentro de las horas permitidas, de $from a $to",
+  "same-moment": "debe ser distinto de $other",
+  "sensor-outside": "debe quedar dentro del suelo calculado, hasta $most cm",
+  "goes-with": "es obligatorio junto a $other",
   "periods-overlap": "no debe compartir días del año con $other",
   "same-name": "debe ser distinto del nombre de $other",
   "file-not-given": "debe nombrar un archivo de clima que se pueda leer",

@@ -8,6 +8,8 @@ export const questions: Readonly<Record<Question, string>> = {
   amount: "la cantidad de agua",
   "start-time": "la hora de inicio",
   nitrogen: "el nitrógeno",
+  rule: "la regla que decide",
+  limits: "los límites de la bomba",
 };
 
 export const measures: Readonly<Record<string, string>> = {
