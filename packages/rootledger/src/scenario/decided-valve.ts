@@ -8,6 +8,7 @@ import { cellValues, lookUpInto } from "../water/ground.js";
 import type { WateringBook } from "../water/watering-book.js";
 import { forcingBreaks, rainRate, sunShareOf } from "./demand.js";
 import type { Prepared } from "./ground-of.js";
+import { cycleLength, longestCycleDays, mostCycles } from "./settle.js";
 import { supplyOf } from "./supply.js";
 import { momentsUpTo, type TreeRun, timelineOf } from "./tree-run.js";
 import type { DecidedParts, Valve, ValveMaker, ValvePlace } from "./valve.js";
@@ -103,7 +104,12 @@ export const decidedValve: ValveMaker = (at: ValvePlace): Valve => {
     sums.fill(0);
   }
 
+  const { rule, runs } = programme;
+  const atWill = rule !== undefined && triggers.has(rule.kind);
+  const asCalendar = rule === undefined ? runs : [{ ...rule, amount: { minutes: 0 } }];
   const decided: DecidedParts = {
+    cycleDays: atWill ? longestCycleDays : cycleLength({ programme: { name: programme.name, runs: asCalendar } }),
+    mostCycles: atWill ? mostTriggerCycles : mostCycles,
     before: (hour, trees) => {
       if (hour % 24 !== decider.atH) return;
       decide(hour, trees[mean]);
@@ -132,7 +138,6 @@ export const decidedValve: ValveMaker = (at: ValvePlace): Valve => {
       memory.set(from?.memory ?? new Float64Array(memory.length));
       book = from?.book ?? emptyBook;
       ready(Math.max(0, nextDecisionH(decider, hour - 1) - 24), trees);
-      valve.place = momentsUpTo(valve.timeline, hour);
     },
   };
   const valve: Valve = {
@@ -145,6 +150,10 @@ export const decidedValve: ValveMaker = (at: ValvePlace): Valve => {
   ready(0, []);
   return valve;
 };
+
+/** They open when they will: their settling cycles are the longest, and fewer of them must do. */
+const triggers: ReadonlySet<string> = new Set(["depletion", "tension", "own"]);
+const mostTriggerCycles = 12;
 
 const emptyBook: WateringBook = { askedRuns: 0, givenRuns: 0, askedMinutes: 0, givenMinutes: 0, cuts: [] };
 

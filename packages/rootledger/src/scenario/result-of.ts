@@ -28,7 +28,7 @@ export function resultOf(now: Progress, running: boolean): Result {
     settling: now.settling,
     subSteps: subStepsOf(now),
     valveH: now.valve.valveH,
-    ...(now.valve.decided === undefined ? {} : { watering: now.valve.decided.book() }),
+    ...(now.valve.decided && { watering: now.valve.decided.book() }),
     days: now.days.table,
     hours: now.hours.table,
     ...(now.cellWindow.hours > 0 ? { cells: { ...now.cellWindow, theta: now.cellTheta } } : {}),

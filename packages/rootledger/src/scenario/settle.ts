@@ -2,7 +2,7 @@ import type { WaterEngine } from "../water/engine.js";
 import type { Demand } from "./demand.js";
 import type { Prepared } from "./ground-of.js";
 import type { Scenario } from "./scenario.js";
-import { carryHour, storageCm3, type TreeRun } from "./tree-run.js";
+import { carryTrees, storageCm3, type TreeRun } from "./tree-run.js";
 import type { Valve } from "./valve.js";
 
 /** How the start of the season was reached. `changeFraction` is the last cycle's largest storage change over its applied water. */
@@ -15,11 +15,9 @@ export interface Settling {
 }
 
 const enoughChangeFraction = 0.01;
-const mostCycles = 40;
-/** A trigger opens when it will: its cycles are the longest, and fewer of them must do. */
-const mostTriggerCycles = 12;
+export const mostCycles = 40;
 const shortestCycleDays = 7;
-const longestCycleDays = 28;
+export const longestCycleDays = 28;
 
 /**
  * Repeats the first days of the season under the scenario's own programme until every tree's storage changes by less than
@@ -37,28 +35,21 @@ export function settle(
   trees: readonly TreeRun[],
 ): Settling {
   if (scenario.start.kind === "same-state") return { kind: "same-state", cycles: 0, changeFraction: 0 };
-  const cycleDays = Math.min(cycleLength(scenario), scenario.season.days);
-  const most = opensAtWill(scenario) ? mostTriggerCycles : mostCycles;
+  const cycleDays = Math.min(valve.decided?.cycleDays ?? cycleLength(scenario), scenario.season.days);
+  const most = valve.decided?.mostCycles ?? mostCycles;
   const before = new Float64Array(trees.length);
   const appliedCm3 = new Float64Array(trees.length);
   let changeFraction = Number.POSITIVE_INFINITY;
   let cycles = 0;
-  let failure: string | undefined;
-  while (cycles < most && changeFraction >= enoughChangeFraction && failure === undefined) {
+  const failed = (failure: string): Settling => ({ kind: "settled", cycles, changeFraction, failure });
+  while (cycles < most && changeFraction >= enoughChangeFraction) {
     for (let t = 0; t < trees.length; t++) before[t] = storageCm3(trees[t].state.theta, prepared.grid);
     appliedCm3.fill(0);
     restart(valve, trees);
     for (let hour = 0; hour < cycleDays * 24; hour++) {
-      valve.decided?.before(hour, trees);
-      let next = valve.place;
-      for (let t = 0; t < trees.length; t++) {
-        const carried = carryHour(trees[t], engine, prepared, demand, valve, hour);
-        if (typeof carried === "string") return { kind: "settled", cycles, changeFraction, failure: carried };
-        next = carried;
-        appliedCm3[t] += trees[t].fluxes.emitterCm3;
-      }
-      valve.place = next;
-      valve.decided?.after(hour, trees);
+      const stuck = carryTrees(trees, engine, prepared, demand, valve, hour);
+      if (stuck !== undefined) return failed(stuck);
+      for (let t = 0; t < trees.length; t++) appliedCm3[t] += trees[t].fluxes.emitterCm3;
     }
     changeFraction = 0;
     for (let t = 0; t < trees.length; t++) {
@@ -67,11 +58,11 @@ export function settle(
       if (!(fraction <= changeFraction)) changeFraction = fraction;
     }
     cycles++;
-    if (!Number.isFinite(changeFraction)) failure = "a state is not a finite number while settling";
+    if (!Number.isFinite(changeFraction)) return failed("a state is not a finite number while settling");
   }
   restart(valve, trees);
   for (const tree of trees) tree.state.timeH = 0;
-  return { kind: "settled", cycles, changeFraction, ...(failure === undefined ? {} : { failure }) };
+  return { kind: "settled", cycles, changeFraction };
 }
 
 function restart(valve: Valve, trees: readonly TreeRun[]): void {
@@ -79,14 +70,9 @@ function restart(valve: Valve, trees: readonly TreeRun[]): void {
   valve.decided?.restart(trees);
 }
 
-const opensAtWill = ({ programme: { rule } }: Scenario): boolean =>
-  rule?.kind === "depletion" || rule?.kind === "tension" || rule?.kind === "own";
-
 /** Days of one cycle. @example cycleLength(scenario) // 7 for a daily or weekly calendar */
-function cycleLength(scenario: Scenario): number {
-  const { rule, runs } = scenario.programme;
-  if (opensAtWill(scenario)) return longestCycleDays;
-  let period = rule?.everyDays ?? 1;
+export function cycleLength({ programme: { runs } }: Pick<Scenario, "programme">): number {
+  let period = 1;
   for (const run of runs) period = leastCommonMultiple(period, run.everyDays);
   if (period > longestCycleDays) return longestCycleDays;
   return period * Math.ceil(shortestCycleDays / period);

@@ -18,7 +18,7 @@ import { type SeasonParts, seasonParts } from "./season-parts.js";
 import { type Settling, settle } from "./settle.js";
 import { hasSolutes, type SolutesInRun } from "./solutes-in-run.js";
 import { supplyOf } from "./supply.js";
-import { carryHour, momentsUpTo, storageCm3, type TreeRun, treeRun } from "./tree-run.js";
+import { carryTrees, momentsUpTo, storageCm3, type TreeRun, treeRun } from "./tree-run.js";
 import { calendarValve, type Valve, type ValveMaker, type ValveSnapshot } from "./valve.js";
 
 /** Everything a run carries from hour to hour. */
@@ -153,30 +153,18 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
   };
   let running = settling.failure === undefined;
 
+  function fail(message: string): void {
+    running = false;
+    now.status = { kind: "failed", hour: now.hour, message };
+  }
+
   function step(): void {
     if (!running) throw new Error(`step requires a running simulation: it ended at hour ${now.hour}`);
-    valve.decided?.before(now.hour, trees);
-    let next = valve.place;
+    const failure = carryTrees(trees, engine, prepared, demand, valve, now.hour);
+    if (failure !== undefined) return fail(failure);
     for (let t = 0; t < trees.length; t++) {
-      const carried = carryHour(trees[t], engine, prepared, demand, valve, now.hour);
-      if (typeof carried === "string") {
-        running = false;
-        now.status = { kind: "failed", hour: now.hour, message: carried };
-        return;
-      }
-      next = carried;
-      if (!bookHour(now, t)) {
-        running = false;
-        now.status = {
-          kind: "failed",
-          hour: now.hour,
-          message: `a state of the ${treeNames[t]} tree is not a finite number`,
-        };
-        return;
-      }
+      if (!bookHour(now, t)) return fail(`a state of the ${treeNames[t]} tree is not a finite number`);
     }
-    valve.place = next;
-    valve.decided?.after(now.hour, trees);
     now.hour += 1;
     if (now.hour >= endH) running = false;
   }
@@ -193,8 +181,8 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
       thirstyH: Array.from(now.thirstyH),
       rootHours: Array.from(now.rootHours),
       cellTheta: Array.from(now.cellTheta),
-      ...(solutes === undefined ? {} : { solutes: solutes.snapshot() }),
-      ...(valve.decided === undefined ? {} : { valve: valve.decided.snapshot() }),
+      ...(solutes && { solutes: solutes.snapshot() }),
+      ...(valve.decided && { valve: valve.decided.snapshot() }),
     };
   }
 
@@ -215,8 +203,8 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
     now.cellTheta.set(from.cellTheta);
     solutes?.restore(from.solutes ?? []);
     now.hour = from.hour;
-    if (valve.decided) valve.decided.restore(from.hour, from.valve, trees);
-    else valve.place = momentsUpTo(valve.timeline, from.hour);
+    valve.decided?.restore(from.hour, from.valve, trees);
+    valve.place = momentsUpTo(valve.timeline, from.hour);
     now.status = { kind: "finished" };
     running = from.hour < endH;
   }
@@ -241,23 +229,22 @@ function solutesOf(
   if (!hasSolutes(scenario)) return undefined;
   if (options.solutes !== undefined)
     return options.solutes({ scenario, prepared, treeNames, limits: demand.limits.inForce });
-  throw new RangeError(
-    "simulate requires options.solutes for a scenario with salt or nitrogen: pass seasonSolutes of rootledger/scenario",
-  );
+  return needed("solutes", "salt or nitrogen", "seasonSolutes");
 }
 
 function bucketUnlessAsked(scenario: Scenario): EngineMaker {
   if (scenario.engine !== "richards") return bucketEngine;
-  throw new RangeError(
-    'simulate requires options.engine for a scenario with engine "richards": pass engineOf(scenario) of rootledger/scenario',
-  );
+  return needed("engine", 'engine "richards"', "engineOf(scenario)");
 }
 
-const noValve: ValveMaker = () => {
+const noValve: ValveMaker = () => needed("valve", "a programme that decides", "decidedValve");
+
+/** What simulate leaves out of its bundle unless it is passed in. */
+function needed(option: string, what: string, pass: string): never {
   throw new RangeError(
-    "simulate requires options.valve for a programme with a rule or limits: pass decidedValve of rootledger/scenario",
+    `simulate requires options.${option} for a scenario with ${what}: pass ${pass} of rootledger/scenario`,
   );
-};
+}
 
 /** Two-stage evaporation where the block asks for it. @throws RangeError if the soil has no REW. */
 function evaporationOf({ block, soil }: Scenario): Pick<WaterSetup, "evaporationOn"> {

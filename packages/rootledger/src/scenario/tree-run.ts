@@ -114,16 +114,30 @@ function advanceHour(
 }
 
 /**
- * `advanceHour`, or why the engine could not go on: an engine that finds no balance says so by a RangeError, and that is how
- * a run ends, not a mistake of the caller.
+ * Carries every tree over one hour under one valve. Returns why the engine could not go on, if it could not: an engine that
+ * finds no balance says so by a RangeError, and that is how a run ends, not a mistake of the caller.
  */
-export function carryHour(...hour: Parameters<typeof advanceHour>): number | string {
-  try {
-    return advanceHour(...hour);
-  } catch (error) {
-    if (error instanceof RangeError) return error.message;
-    throw error;
+export function carryTrees(
+  trees: readonly TreeRun[],
+  engine: WaterEngine,
+  prepared: Prepared,
+  demand: Demand,
+  valve: Valve,
+  hour: number,
+): string | undefined {
+  valve.decided?.before(hour, trees);
+  let next = valve.place;
+  for (const tree of trees) {
+    try {
+      next = advanceHour(tree, engine, prepared, demand, valve, hour);
+    } catch (error) {
+      if (error instanceof RangeError) return error.message;
+      throw error;
+    }
   }
+  valve.place = next;
+  valve.decided?.after(hour, trees);
+  return undefined;
 }
 
 /** How many of some rising moments lie at or before an hour; of valve events, an odd number means open. @example momentsUpTo(valveH, 7) */
