@@ -8,7 +8,7 @@ import { cellValues, lookUpInto } from "../water/ground.js";
 import type { WateringBook } from "../water/watering-book.js";
 import { forcingBreaks, rainRate, sunShareOf } from "./demand.js";
 import type { Prepared } from "./ground-of.js";
-import { cycleLength, longestCycleDays, mostCycles } from "./settle.js";
+import { cycleLength, longestCycleDays } from "./settle.js";
 import { supplyOf } from "./supply.js";
 import { momentsUpTo, type TreeRun, timelineOf } from "./tree-run.js";
 import type { DecidedParts, Valve, ValveMaker, ValvePlace } from "./valve.js";
@@ -109,7 +109,6 @@ export const decidedValve: ValveMaker = (at: ValvePlace): Valve => {
   const asCalendar = rule === undefined ? runs : [{ ...rule, amount: { minutes: 0 } }];
   const decided: DecidedParts = {
     cycleDays: atWill ? longestCycleDays : cycleLength({ programme: { name: programme.name, runs: asCalendar } }),
-    mostCycles: atWill ? mostTriggerCycles : mostCycles,
     before: (hour, trees) => {
       if (hour % 24 !== decider.atH) return;
       decide(hour, trees[mean]);
@@ -151,9 +150,8 @@ export const decidedValve: ValveMaker = (at: ValvePlace): Valve => {
   return valve;
 };
 
-/** They open when they will: their settling cycles are the longest, and fewer of them must do. */
+/** They open when they will: their settling cycles are the longest. */
 const triggers: ReadonlySet<string> = new Set(["depletion", "tension", "own"]);
-const mostTriggerCycles = 12;
 
 const emptyBook: WateringBook = { askedRuns: 0, givenRuns: 0, askedMinutes: 0, givenMinutes: 0, cuts: [] };
 

@@ -15,7 +15,7 @@ export interface Settling {
 }
 
 const enoughChangeFraction = 0.01;
-export const mostCycles = 40;
+const mostCycles = 40;
 const shortestCycleDays = 7;
 export const longestCycleDays = 28;
 
@@ -36,38 +36,31 @@ export function settle(
 ): Settling {
   if (scenario.start.kind === "same-state") return { kind: "same-state", cycles: 0, changeFraction: 0 };
   const cycleDays = Math.min(valve.decided?.cycleDays ?? cycleLength(scenario), scenario.season.days);
-  const most = valve.decided?.mostCycles ?? mostCycles;
-  const before = new Float64Array(trees.length);
-  const appliedCm3 = new Float64Array(trees.length);
+  const stored = trees.map(() => 0);
+  const appliedCm3 = trees.map(() => 0);
+  const now = (tree: TreeRun): number => storageCm3(tree.state.theta, prepared.grid);
   let changeFraction = Number.POSITIVE_INFINITY;
   let cycles = 0;
   const failed = (failure: string): Settling => ({ kind: "settled", cycles, changeFraction, failure });
-  while (cycles < most && changeFraction >= enoughChangeFraction) {
-    for (let t = 0; t < trees.length; t++) before[t] = storageCm3(trees[t].state.theta, prepared.grid);
-    appliedCm3.fill(0);
-    restart(valve, trees);
+  while (cycles < mostCycles && changeFraction >= enoughChangeFraction) {
+    trees.forEach((tree, t) => {
+      stored[t] = now(tree);
+      appliedCm3[t] = 0;
+    });
     for (let hour = 0; hour < cycleDays * 24; hour++) {
       const stuck = carryTrees(trees, engine, prepared, demand, valve, hour);
       if (stuck !== undefined) return failed(stuck);
       for (let t = 0; t < trees.length; t++) appliedCm3[t] += trees[t].fluxes.emitterCm3;
     }
-    changeFraction = 0;
-    for (let t = 0; t < trees.length; t++) {
-      const change = Math.abs(storageCm3(trees[t].state.theta, prepared.grid) - before[t]);
-      const fraction = appliedCm3[t] > 0 ? change / appliedCm3[t] : 0;
-      if (!(fraction <= changeFraction)) changeFraction = fraction;
-    }
+    const changes = trees.map((tree, t) => (appliedCm3[t] > 0 ? Math.abs(now(tree) - stored[t]) / appliedCm3[t] : 0));
+    changeFraction = Math.max(...changes);
     cycles++;
     if (!Number.isFinite(changeFraction)) return failed("a state is not a finite number while settling");
+    valve.place = 0;
+    valve.decided?.restart(trees);
   }
-  restart(valve, trees);
   for (const tree of trees) tree.state.timeH = 0;
   return { kind: "settled", cycles, changeFraction };
-}
-
-function restart(valve: Valve, trees: readonly TreeRun[]): void {
-  valve.place = 0;
-  valve.decided?.restart(trees);
 }
 
 /** Days of one cycle. @example cycleLength(scenario) // 7 for a daily or weekly calendar */

@@ -23,9 +23,8 @@ export interface Valve {
 
 /** What a valve that is decided day by day adds. */
 export interface DecidedParts {
-  /** Length of a settling cycle, and how many of them must do. */
+  /** Length of a settling cycle. */
   readonly cycleDays: number;
-  readonly mostCycles: number;
   /** Before an hour is carried: decides, if it is time to. */
   readonly before: (hour: number, trees: readonly TreeRun[]) => void;
   /** After an hour was carried by every tree. */

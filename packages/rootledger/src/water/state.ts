@@ -1,15 +1,7 @@
 import type { WaterState } from "./engine.js";
 
 /** A copy that shares nothing with the state, an engine's own memory included. @example copyState(tree.state) */
-export function copyState(state: WaterState): WaterState {
-  return {
-    timeH: state.timeH,
-    theta: Float64Array.from(state.theta),
-    ...(state.headCm === undefined ? {} : { headCm: Float64Array.from(state.headCm) }),
-    ...(state.stepH === undefined ? {} : { stepH: state.stepH }),
-    ...(state.fine === undefined ? {} : { fine: copyState(state.fine) }),
-  };
-}
+export const copyState = (state: WaterState): WaterState => stateFromPlain(state);
 
 /** Puts `state` back to what `from` holds, in place. @example restoreState(tree.state, snapshot) */
 export function restoreState(state: WaterState, from: WaterState): void {
@@ -37,16 +29,25 @@ export interface PlainState {
 export const plainState = (state: WaterState): PlainState => ({
   timeH: state.timeH,
   theta: Array.from(state.theta),
-  ...(state.headCm === undefined ? {} : { headCm: Array.from(state.headCm) }),
-  ...(state.stepH === undefined ? {} : { stepH: state.stepH }),
-  ...(state.fine === undefined ? {} : { fine: plainState(state.fine) }),
+  ...(state.headCm && { headCm: Array.from(state.headCm) }),
+  ...(state.stepH !== undefined && { stepH: state.stepH }),
+  ...(state.fine && { fine: plainState(state.fine) }),
 });
 
 /** @example stateFromPlain(JSON.parse(text)).theta.length */
-export const stateFromPlain = (plain: PlainState): WaterState => ({
+export const stateFromPlain = (plain: Plain): WaterState => ({
   timeH: plain.timeH,
   theta: Float64Array.from(plain.theta),
-  ...(plain.headCm === undefined ? {} : { headCm: Float64Array.from(plain.headCm) }),
-  ...(plain.stepH === undefined ? {} : { stepH: plain.stepH }),
-  ...(plain.fine === undefined ? {} : { fine: stateFromPlain(plain.fine) }),
+  ...(plain.headCm && { headCm: Float64Array.from(plain.headCm) }),
+  ...(plain.stepH !== undefined && { stepH: plain.stepH }),
+  ...(plain.fine && { fine: stateFromPlain(plain.fine) }),
 });
+
+/** Numbers in lists or typed arrays. */
+interface Plain {
+  readonly timeH: number;
+  readonly theta: ArrayLike<number>;
+  readonly headCm?: ArrayLike<number>;
+  readonly stepH?: number;
+  readonly fine?: Plain;
+}
