@@ -161,9 +161,14 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
   function step(): void {
     if (!running) throw new Error(`step requires a running simulation: it ended at hour ${now.hour}`);
     const failure = carryTrees(trees, engine, prepared, demand, valve, now.hour);
-    if (failure !== undefined) return fail(failure);
+    if (failure !== undefined) {
+      fail(failure);
+      return;
+    }
     for (let t = 0; t < trees.length; t++) {
-      if (!bookHour(now, t)) return fail(`a state of the ${treeNames[t]} tree is not a finite number`);
+      if (bookHour(now, t)) continue;
+      fail(`a state of the ${treeNames[t]} tree is not a finite number`);
+      return;
     }
     now.hour += 1;
     if (now.hour >= endH) running = false;
