@@ -1,6 +1,6 @@
 import { measure, type Result, simulate } from "rootledger";
 import type { NitrogenDoses } from "rootledger/programme";
-import { type Scenario, seasonSolutes } from "rootledger/scenario";
+import { engineOf, type Scenario, seasonSolutes } from "rootledger/scenario";
 import { describe, expect, it } from "vitest";
 import { calendar, scenarioWith, type Variation } from "../../support/scenario.js";
 
@@ -37,6 +37,23 @@ describe("one leaching run on salty ground, then a week: salt out of the root zo
       (of(results[3], "salt-below-roots") - of(results[1], "salt-below-roots"));
     expect(cost(sweep({ texture: "clay loam" }))).toBeGreaterThan(10 * cost(sweep({ texture: "sand" })));
   });
+});
+
+describe("the slow engine on the same run", () => {
+  it.each(["clay loam", "sand"] as const)(
+    "on %s moves as much salt, leaves as much and takes as much air",
+    (texture) => {
+      const both = (["bucket", "richards"] as const).map((engine) => {
+        const programme = calendar("once", 365, 1, 32 * 20);
+        const scenario = { ...scenarioWith({ texture, days: 4, salt, roots, et0Mm: 3, programme }), engine };
+        return simulate(scenario, { engine: engineOf(scenario), solutes: seasonSolutes });
+      });
+      const apart = (id: string): number => Math.abs(of(both[0], id) / of(both[1], id) - 1);
+      // Tolerances fitted: 1 to 7 % were found.
+      for (const id of ["salt-below-roots", "root-zone-ece-end", "uptake-ece"]) expect(apart(id)).toBeLessThan(0.1);
+      expect(Math.abs(of(both[0], "airless") - of(both[1], "airless"))).toBeLessThan(1);
+    },
+  );
 });
 
 describe("the same nitrogen with every run or in two doses by hand", () => {
