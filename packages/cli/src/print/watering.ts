@@ -1,5 +1,6 @@
 import { cutCounts, type WateringBook } from "rootledger/programme";
-import { cutWords, words } from "../words.js";
+import { words } from "../words.js";
+import { cutWords } from "./cut-words.js";
 
 /** What a programme asked for, what it was given and why not all. @example wateringText(result.watering) */
 export function wateringText({ askedRuns, givenRuns, askedMinutes, givenMinutes, cuts }: WateringBook): string {

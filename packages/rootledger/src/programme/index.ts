@@ -14,4 +14,6 @@ export {
 export type { Asked, Morning } from "./morning.js";
 export { amountHours, isDecided, type Programme, pulseHours, type Run, runSpanHours } from "./programme.js";
 export type { Amount, PumpLimits, RuleClock, RuleKind, WateringRule } from "./rule.js";
+export { type CalendarDay, seasonCalendar } from "./season-calendar.js";
+export { type PulseNeeds, type ShortestPulse, shortestUsefulPulse } from "./shortest-pulse.js";
 export { openHours, valveEvents } from "./valve-events.js";
