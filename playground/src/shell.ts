@@ -6,6 +6,7 @@ import "./fields/choice-field.js";
 import "./fields/units-choice.js";
 import "./pages/compare-page.js";
 import type { CheckView } from "./pages/check-view.js";
+import type { DrawsView } from "./pages/draws-view.js";
 import "./pages/model-status.js";
 import { PageLoader } from "./pages/page-loader.js";
 import { shellStyles } from "./shell-styles.js";
@@ -28,6 +29,7 @@ import { Model } from "./worker/model.js";
 import { PhysicsCheck } from "./worker/physics-check.js";
 import { soilAt } from "./worker/soil-memory.js";
 import { startWorker } from "./worker/start-worker.js";
+import { UnknownDraws } from "./worker/unknown-draws.js";
 
 const previewDays = 14;
 
@@ -51,6 +53,7 @@ export class Shell extends LitElement {
   readonly #loader = new PageLoader();
   /** What was set here before, offered where the page is opened without a link. */
   #before = location.hash === "" ? keptWork() : undefined;
+  readonly #draws = new UnknownDraws(startWorker);
   #asked = "";
   /** The scene of the newest season that was computed, to go back to. */
   #lastGood: Scene | undefined;
@@ -64,6 +67,7 @@ export class Shell extends LitElement {
     });
     this.#check.addEventListener("check-changed", () => this.requestUpdate());
     this.#loader.addEventListener("page-changed", () => this.requestUpdate());
+    this.#draws.addEventListener("draws-changed", () => this.requestUpdate());
     this.#sceneChanged();
   }
 
@@ -146,7 +150,8 @@ export class Shell extends LitElement {
   #comparePage(scene: Scene): TemplateResult {
     const model = this.#model;
     const file = this.#base(scene);
-    return html`<rl-compare-page .demo=${file} .scene=${scene} .plans=${plansOf(scene, file)} .season=${model.season} .preview=${model.preview} .stale=${model.stale} .wall=${scene.wall} .check=${this.#checkView()}
+    return html`<rl-compare-page .demo=${file} .scene=${scene} .plans=${plansOf(scene, file)} .season=${model.season} .preview=${model.preview} .stale=${model.stale} .wall=${scene.wall} .check=${this.#checkView()} .draws=${this.#drawsView()}
+      @draws-asked=${() => this.#askDraws()} @draws-stopped=${() => this.#draws.stop()}
       @check-asked=${() => this.#askCheck()} @check-stopped=${() => this.#check.stop()}>${this.#status(scene)}</rl-compare-page>`;
   }
 
@@ -205,11 +210,12 @@ export class Shell extends LitElement {
     const { scene } = this.#store;
     const file = this.#file();
     const key = JSON.stringify(file);
-    const tree = scene.tree === "over-fed" && !scene.block.drains ? "mean" : scene.tree;
+    const tree = this.#treeOf(scene);
     const asked = `${tree} ${key}`;
     if (asked === this.#asked && when === "only if needed") return;
     this.#asked = asked;
     if (this.#check.subject?.key !== key) this.#check.stop();
+    if (this.#draws.key !== asked) this.#draws.stop();
     const { firstDay } = spanDays(
       { hour: scene.hour, span: String(previewDays) as Scene["span"] },
       this.#demo.season.days,
@@ -242,6 +248,21 @@ export class Shell extends LitElement {
   #checkView(): CheckView {
     const { state, answer, subject } = this.#check;
     return { state, answer, subject, stale: subject !== undefined && !this.#asked.endsWith(subject.key) };
+  }
+
+  #treeOf({ tree, block }: Scene): Scene["tree"] {
+    return tree === "over-fed" && !block.drains ? "mean" : tree;
+  }
+
+  #askDraws(): void {
+    if (!this.#model.season || this.#model.stale) return;
+    const tree = this.#treeOf(this.#store.scene);
+    this.#draws.ask({ file: this.#file(), files: this.#files, tree }, this.#asked);
+  }
+
+  #drawsView(): DrawsView {
+    const { state, answer, key } = this.#draws;
+    return { state, answer, stale: key !== undefined && key !== this.#asked };
   }
 
   #skip(): void {

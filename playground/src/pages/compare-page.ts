@@ -20,6 +20,8 @@ import "./badge-line.js";
 import "./check-control.js";
 import type { CheckView } from "./check-view.js";
 import { compareStyles } from "./compare-styles.js";
+import "./draws-control.js";
+import type { DrawsView } from "./draws-view.js";
 import { waterAxes, wettestDay } from "./findings.js";
 import { pageStyles } from "./page-styles.js";
 import "./soil-row.js";
@@ -43,6 +45,7 @@ export class ComparePage extends LitElement {
     stale: { type: Boolean },
     wall: { type: Boolean, reflect: true },
     check: { attribute: false },
+    draws: { attribute: false },
     manyHours: { state: true },
   };
   declare demo: DemoFile;
@@ -55,6 +58,8 @@ export class ComparePage extends LitElement {
   declare wall: boolean;
   /** The slow engine's answer, if it was asked. */
   declare check: CheckView;
+  /** The draws of what is unknown, if they were asked for. */
+  declare draws: DrawsView;
   declare manyHours: boolean;
 
   static override styles = [pageStyles, compareStyles];
@@ -107,6 +112,7 @@ export class ComparePage extends LitElement {
         ${this.#shared()}
       </div>
       ${scene.wall ? nothing : this.#checkControl()}
+      ${scene.wall ? nothing : html`<rl-draws-control .draws=${this.draws} .seasonReady=${season !== undefined && !this.stale}></rl-draws-control>`}
       ${season ? this.#rows(season) : this.#empty()}
       ${season && !scene.wall ? aboutComparison(season) : nothing}
       ${season ? this.#footer(season) : nothing}
@@ -215,7 +221,7 @@ export class ComparePage extends LitElement {
       ${scene.soils.map((soil, i) => {
         const frame = { ...span, ...axes[i]!, mostRainMm, mostBelowL, seasonDays: this.demo.season.days };
         return html`<rl-soil-row .scene=${scene} .soil=${soil} .season=${seasonViews[i]!} .pictures=${pictures[i]!} .frame=${frame}
-          .result=${season.result} .stale=${this.stale} .picturesStale=${this.stale && shown === season} .manyHours=${this.manyHours} .wall=${scene.wall} .withKey=${i === 0} .index=${i} .check=${this.check} .second=${this.#second(i)}
+          .result=${season.result} .stale=${this.stale} .picturesStale=${this.stale && shown === season} .manyHours=${this.manyHours} .wall=${scene.wall} .withKey=${i === 0} .index=${i} .check=${this.check} .draws=${this.draws} .second=${this.#second(i)}
           @soil-changed=${(e: CustomEvent<Partial<SoilScene>>) => this.#change((s) => withSoil(s, i, e.detail))}></rl-soil-row>`;
       })}
     `;

@@ -9,6 +9,8 @@ import { words } from "../text/words.js";
 import type { ArmView } from "./arm-pictures.js";
 import "./check-figure.js";
 import type { CheckView } from "./check-view.js";
+import "./difference-figure.js";
+import type { DrawsView } from "./draws-view.js";
 import { pageStyles } from "./page-styles.js";
 import { hoursFigure, type RowFrame, sectionFigure, storageFigure } from "./row-figures.js";
 import "./season-ledger.js";
@@ -31,6 +33,7 @@ export class SoilRow extends LitElement {
     wall: { type: Boolean, reflect: true },
     check: { attribute: false },
     second: { attribute: false },
+    draws: { attribute: false },
     index: { type: Number },
   };
   declare scene: Scene;
@@ -48,6 +51,7 @@ export class SoilRow extends LitElement {
   declare withKey: boolean;
   declare wall: boolean;
   declare check: CheckView;
+  declare draws: DrawsView;
   declare second: readonly (SecondTrace | undefined)[];
   /** Place of the soil in the comparison. */
   declare index: number;
@@ -78,7 +82,7 @@ export class SoilRow extends LitElement {
         h2 { font-size: 1.25rem; }
         .letter { display: block; font-weight: 650; font-size: var(--size-small); }
       }
-      :host([wall]) :is(.storage, .hours, .rail, rl-check-figure, rl-verdict-brief, h3, rl-number-table) { display: none; }
+      :host([wall]) :is(.storage, .hours, .rail, rl-check-figure, rl-difference-figure, rl-verdict-brief, h3, rl-number-table) { display: none; }
       :host([wall]) { padding: 0.3rem 0 0; border-top-width: 1px; }
       :host([wall]) :is(header, figure) { margin: 0; }
       :host([wall]) :is(header .small) { display: none; }
@@ -122,6 +126,7 @@ export class SoilRow extends LitElement {
       <div class="with-rail">
         <div>
           ${sectionFigure(row)}${storageFigure(row)}${hoursFigure(row)}
+          <rl-difference-figure class=${dimmed} .result=${result} .draws=${this.draws} .soil=${soil} .name=${name} .tree=${scene.tree} .letters=${letters}></rl-difference-figure>
           <rl-check-figure .check=${this.check} .soil=${soil} .soilIndex=${this.index} .name=${name} .letters=${letters} .startDate=${pictures[0]!.picture.startDate}></rl-check-figure>
         </div>
         <div class="rail ${dimmed}">

@@ -1,6 +1,7 @@
 import type { Badge, Difference, Question } from "rootledger/compare";
 import type { FaultLine } from "../worker/protocol.js";
 import { check } from "./english/check.js";
+import { draws } from "./english/draws.js";
 import { pages } from "./english/pages.js";
 import { measures, questions, shortMeasures, units } from "./english/terms.js";
 import { amount, clock, listed, percent, whole } from "./number-format.js";
@@ -229,6 +230,7 @@ export const english = {
   },
   check,
   pages,
+  draws,
   table: "The numbers",
   about: {
     note: "The model notes:",

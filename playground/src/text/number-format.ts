@@ -15,6 +15,12 @@ export function amount(value: number, digits = 3): string {
   return format.format(rounded).replace("-", "\u2212");
 }
 
+/** With its sign, and none at zero. @example signedAmount(-31.2, 2) // "−31" */
+export const signedAmount = (value: number, digits = 3): string => {
+  const text = amount(value, digits);
+  return value > 0 && text !== amount(0) ? `+${text}` : text;
+};
+
 /** A count or a quantity whose decimals do not matter. @example whole(3120.6) // "3,121" */
 export const whole = (value: number): string => (Math.abs(value) < 0.5 ? "0" : amount(Math.round(value), 4));
 

@@ -3,6 +3,7 @@ import type { Words } from "./english.js";
 import { amount, clock, listed, percent, whole } from "./number-format.js";
 import { depthText, measured, measuredUnit, tensionText, unitText, waterText } from "./quantity.js";
 import { check } from "./spanish/check.js";
+import { draws } from "./spanish/draws.js";
 import { faultRules } from "./spanish/faults.js";
 import { pages } from "./spanish/pages.js";
 import { floorBases, measures, plural, questions, shortMeasures, textures, units } from "./spanish/terms.js";
@@ -233,6 +234,7 @@ export const spanish: Words = {
   },
   check,
   pages,
+  draws,
   table: "Los números",
   about: {
     note: "El modelo anota (en inglés):",

@@ -1,7 +1,15 @@
 import { parseComparison } from "rootledger/scenario";
 import weatherText from "../../../data/demo/weather.csv?raw";
 import { groundFacts } from "./ground-facts.js";
-import type { Answer, CheckRequest, CompareRequest, SweepRequest, WorkerMessage } from "./protocol.js";
+import type {
+  Answer,
+  CheckRequest,
+  CompareRequest,
+  DrawsRequest,
+  HelperRequest,
+  SweepRequest,
+  WorkerMessage,
+} from "./protocol.js";
 import { type SlicedOptions, type Slices, slicedCompare } from "./sliced-compare.js";
 import { recall, remember, type SoilMemory } from "./soil-memory.js";
 
@@ -15,10 +23,45 @@ let seasonTookMs = 0;
 let memory: SoilMemory | undefined;
 const door = new MessageChannel();
 
-self.onmessage = ({ data }: MessageEvent<CompareRequest | CheckRequest | SweepRequest>) => {
+self.onmessage = ({
+  data,
+}: MessageEvent<CompareRequest | CheckRequest | SweepRequest | DrawsRequest | HelperRequest>) => {
   newest = data.id;
-  void (data.kind === "check" ? check(data) : data.kind === "sweep" ? sweep(data) : answer(data));
+  if (data.kind === "compare") void answer(data);
+  else if (data.kind === "check") void check(data);
+  else if (data.kind === "sweep") void sweep(data);
+  else if (data.kind === "draws") void draw(data);
+  else help(data);
 };
+
+/** Made when the first plan comes; requests keep their order, since all wait for the same code. */
+let helper: Promise<(request: HelperRequest) => void> | undefined;
+
+function help(request: HelperRequest): void {
+  helper ??= import("./draws-run.js").then(({ memberHelper }) => memberHelper(post));
+  void helper.then((receive) => receive(request));
+}
+
+async function draw(request: DrawsRequest): Promise<void> {
+  const { id, file } = request;
+  try {
+    const parsed = parseComparison(file, { ...files, ...request.files });
+    if (!parsed.ok) {
+      post({ id, kind: "faults", faults: parsed.faults });
+      return;
+    }
+    const { drawUnknowns } = await import("./draws-run.js");
+    await drawUnknowns(request, parsed.comparison, {
+      openHelper: () => new Worker(self.location.href, { type: "module" }),
+      outdated: () => id !== newest,
+      now: () => performance.now(),
+      progress: progressTo(id),
+      give: post,
+    });
+  } catch (error) {
+    post({ id, kind: "failed", message: error instanceof Error ? error.message : String(error) });
+  }
+}
 
 async function sweep(request: SweepRequest): Promise<void> {
   await pause();

@@ -1,4 +1,5 @@
 import type { Result } from "rootledger";
+import type { EnsemblePlan, EnsembleResult, MemberOutcome } from "rootledger/chance";
 import type { ComparisonResult } from "rootledger/compare";
 
 /** From the page to the worker. A newer request ends the work on an older one. */
@@ -40,6 +41,23 @@ export interface SweepAnswer {
   readonly ground: Ground;
 }
 
+/** Asks for draws of what is unknown about a file: paired differences with their bands, the same draws for every programme. */
+export interface DrawsRequest {
+  readonly id: number;
+  readonly kind: "draws";
+  readonly file: object;
+  readonly files: Readonly<Record<string, string>>;
+  readonly tree: CompareRequest["tree"];
+  readonly members: number;
+  /** Workers that run members beside the one that sums them up. */
+  readonly helpers: number;
+}
+
+/** From the worker that sums up to one that helps: the plan once, then members. */
+export type HelperRequest =
+  | { readonly id: number; readonly kind: "plan"; readonly plan: EnsemblePlan }
+  | { readonly id: number; readonly kind: "members"; readonly members: readonly number[] };
+
 /** What the pictures need to know beside the result. */
 export interface Ground {
   readonly airLimitFraction: number;
@@ -66,6 +84,14 @@ export interface CheckAnswer {
   readonly complete: boolean;
 }
 
+/** What the draws say so far. */
+export interface DrawsAnswer {
+  readonly id: number;
+  readonly result: EnsembleResult;
+  readonly tookMs: number;
+  readonly complete: boolean;
+}
+
 export interface FaultLine {
   readonly code: string;
   readonly path: string;
@@ -82,5 +108,7 @@ export type WorkerMessage =
   | ({ readonly kind: "season" } & Answer)
   | ({ readonly kind: "check" } & CheckAnswer)
   | ({ readonly kind: "swept" } & SweepAnswer)
+  | ({ readonly kind: "draws" } & DrawsAnswer)
+  | { readonly id: number; readonly kind: "outcome"; readonly outcome: MemberOutcome }
   | { readonly id: number; readonly kind: "faults"; readonly faults: readonly FaultLine[] }
   | { readonly id: number; readonly kind: "failed"; readonly message: string };

@@ -1,3 +1,5 @@
+import { createCountTable } from "../numeric/count-table.js";
+
 /** Values up to this many are kept as they are; more go into bins. Our choice: 8 kB a number. */
 const mostKept = 1024;
 /** Leading bits of the mantissa that name a bin: 512 bins from a power of two to the next. */
@@ -10,8 +12,8 @@ export interface PlainSketch {
   readonly least: number;
   readonly most: number;
   readonly kept: readonly number[];
-  /** Number of the bin and how many values it holds, rising by number. */
-  readonly bins: readonly (readonly [number, number])[];
+  /** Each bin's number and then how many values it holds, rising by number; in one flat list to be small. */
+  readonly bins: readonly number[];
 }
 
 /** The two ends and the middle of what was seen. */
@@ -47,11 +49,8 @@ export function createSketch(from?: PlainSketch): Sketch {
   let least = Number.POSITIVE_INFINITY;
   let most = Number.NEGATIVE_INFINITY;
   let kept: number[] = [];
-  const bins = new Map<number, number>();
-
-  const binned = (bin: number, many: number): void => {
-    bins.set(bin, (bins.get(bin) ?? 0) + many);
-  };
+  const bins = createCountTable();
+  const binned = bins.add;
   const spill = (): void => {
     for (const value of kept) binned(binOf(bits, value), 1);
     kept = [];
@@ -84,7 +83,7 @@ export function createSketch(from?: PlainSketch): Sketch {
     }
     spill();
     for (const value of other.kept) binned(binOf(bits, value), 1);
-    for (const [bin, many] of other.bins) binned(bin, many);
+    for (let i = 0; i < other.bins.length; i += 2) binned(other.bins[i], other.bins[i + 1]);
   }
 
   function band(tail: number): Band {
@@ -92,7 +91,7 @@ export function createSketch(from?: PlainSketch): Sketch {
     const place = (count - 1) * tail;
     const rank = Math.floor(place);
     const part = place - rank;
-    const at = count <= mostKept ? keptRanks(kept) : binRanks(bits, bins, least, most);
+    const at = count <= mostKept ? keptRanks(kept) : binRanks(bits, bins.rising(), least, most);
     const between = (a: number, b: number, share: number): number => (share === 0 ? a : a + share * (b - a));
     const last = count - 1;
     const next = rank < last ? rank + 1 : rank;
@@ -111,7 +110,7 @@ export function createSketch(from?: PlainSketch): Sketch {
     least,
     most,
     kept: kept.slice().sort((a, b) => a - b),
-    bins: [...bins].sort(([a], [b]) => a - b),
+    bins: bins.rising(),
   });
   if (from !== undefined) merge(from);
   return { add, merge, band, plain };
@@ -140,13 +139,12 @@ function keptRanks(kept: readonly number[]): (rank: number) => number {
   return (rank) => sorted[rank];
 }
 
-function binRanks(
-  bits: DataView,
-  bins: ReadonlyMap<number, number>,
-  least: number,
-  most: number,
-): (rank: number) => number {
-  const rising = [...bins].map(([bin, many]) => [middleOf(bits, bin), many] as const).sort(([a], [b]) => a - b);
+function binRanks(bits: DataView, bins: readonly number[], least: number, most: number): (rank: number) => number {
+  const rising = Array.from(
+    { length: bins.length / 2 },
+    (_, i) => [middleOf(bits, bins[2 * i]), bins[2 * i + 1]] as const,
+  );
+  rising.sort(([a], [b]) => a - b);
   const whole = rising.reduce((sum, [, many]) => sum + many, 0);
   return (rank) => {
     if (rank === 0) return least;

@@ -71,10 +71,13 @@ function sameStart(arms: readonly Arm[]): Badge {
 
 function settled(arms: readonly Arm[]): Badge {
   const worst = Math.max(...arms.map((arm) => arm.result.settling.changeFraction));
+  const cycled = arms.every((arm) => arm.result.settling.kind === "settled");
   return {
     id: "settled",
-    holds: worst < settledFraction,
-    detail: `each cycled under its own programme; last change ${(worst * 100).toPrecision(2)} % of the water applied per cycle`,
+    holds: cycled && worst < settledFraction,
+    detail: cycled
+      ? `each cycled under its own programme; last change ${(worst * 100).toPrecision(2)} % of the water applied per cycle`
+      : "some programme started from a given state",
     figures: { changeFraction: worst },
   };
 }
