@@ -3,6 +3,7 @@
 //   --members N   members of the bands, default 1200: beyond 1,024 the bands come from bins
 //   --truths N    truths, default 1200
 //   --days N      length of the season, default 3
+//   --seed S      default 1: the bands' seed is `band S`, the truths' `truth S`
 import { parseArgs } from "node:util";
 import { createSketch, createTally, defaultPriors, layoutOf, memberRun, outcomeOf } from "rootledger/chance";
 import { demoComparison, priorsOf } from "./demo-comparison.mjs";
@@ -13,6 +14,7 @@ const { values: options } = parseArgs({
     members: { type: "string", default: "1200" },
     truths: { type: "string", default: "1200" },
     days: { type: "string", default: "3" },
+    seed: { type: "string", default: "1" },
   },
 });
 const [members, truths, days] = [options.members, options.truths, options.days].map(Number);
@@ -24,8 +26,8 @@ const comparison = demoComparison({
   ...{ soils: ["sand"], programmes: [0, 1], days },
   start: { kind: "same-state", tensionKPa: 10 },
 });
-const bandPlan = priorsOf(defaultPriors, comparison, "band");
-const truthPlan = priorsOf(defaultPriors, comparison, "truth");
+const bandPlan = priorsOf(defaultPriors, comparison, `band ${options.seed}`);
+const truthPlan = priorsOf(defaultPriors, comparison, `truth ${options.seed}`);
 const layout = layoutOf(bandPlan);
 const tally = createTally(layout);
 const runBand = memberRun(bandPlan);

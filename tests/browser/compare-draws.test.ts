@@ -29,6 +29,7 @@ const drawn = (page: Page): Promise<EnsembleResult> =>
 test("the strip shows every difference with its zero line and floor before anything is drawn, and the numbers as a table", async () => {
   const { page, troubles } = await playground.newPage({ ...laptop, bypassCSP: true });
   await openCompare(page, playground.url);
+  await page.locator("rl-difference-strip svg").nth(3).waitFor();
   expect(await figures(page).count()).toBe(2);
   const strips = page.locator("rl-difference-strip svg");
   expect(await strips.count()).toBe(4);
@@ -86,7 +87,7 @@ test("draws run in helpers beside the page, fill the strip as they come, can be 
   const result = await drawn(page);
   expect(result.finished).toBeGreaterThanOrEqual(10);
   expect(result).toMatchObject({ failed: 0, status: "stopped", members: 100 });
-  expect(await page.locator("rl-difference-strip rect.band").count()).toBe(20);
+  await expect.poll(() => page.locator("rl-difference-strip rect.band").count()).toBe(20);
   const label = await page.locator("rl-difference-strip svg").first().getAttribute("aria-label");
   expect(label).toContain("in nine draws of ten");
   const held = await page.locator("rl-draws-control li").allTextContents();
@@ -103,6 +104,6 @@ test("draws run in helpers beside the page, fill the strip as they come, can be 
   await sentence(page, 2).getByLabel("Pulses in a run").selectOption("2");
   await settled(page);
   await page.getByText("From before your change; draw again.").waitFor();
-  expect(await page.locator("rl-difference-strip rect.band").count()).toBe(0);
+  await expect.poll(() => page.locator("rl-difference-strip rect.band").count()).toBe(0);
   expect(troubles).toEqual([]);
 });

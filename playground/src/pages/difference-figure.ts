@@ -3,6 +3,7 @@ import type { ComparisonResult } from "rootledger/compare";
 import "../charts/difference-strip.js";
 import type { TableData } from "../charts/number-table.js";
 import type { StripRow } from "../charts/strip-row.js";
+import { nextTurn } from "../charts/turn.js";
 import { amount, percent, signedAmount } from "../text/number-format.js";
 import { words } from "../text/words.js";
 import { type DrawsView, stripRows } from "./draws-view.js";
@@ -37,6 +38,12 @@ export class DifferenceFigure extends LitElement {
       .pairs { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 20rem), 1fr)); gap: 0.6rem 2.2rem; }
     `,
   ];
+
+  /** Figures are drawn in tasks of their own. */
+  protected override async scheduleUpdate(): Promise<void> {
+    await nextTurn();
+    super.scheduleUpdate();
+  }
 
   override render(): TemplateResult | typeof nothing {
     const { result, draws } = this;
