@@ -75,12 +75,12 @@ Exit code 0: done; 1: faults in the input, one line each; 2: internal error.
   measureIt: "What to measure, the weightiest first",
   rankRule: {
     screen:
-      "Weight: mean over all answers of the unknown's share in the sum of absolute effects, each from one end of its range to the other. In the tables: mean change with its sign, and in brackets its spread, which is interaction or curvature.",
+      "Weight: mean over the answers that move by more than their floor of the unknown's share in the sum of absolute effects, each from one end of its range to the other. In the tables: mean change with its sign, and in brackets its spread, which is interaction or curvature.",
     shares:
-      "Weight: mean over all answers of the unknown's share in the sum of total indices. In the tables: share of the variance that stays until the unknown is known, and in brackets what it takes away alone. Estimates; they may stray below 0.",
+      "Weight: mean over the answers that move by more than their floor of the unknown's share in the sum of total indices. In the tables: share of the variance that stays until the unknown is known, and in brackets what it takes away alone. Estimates; they may stray below 0.",
   },
   uncorrelated: "Unknowns are taken one by one here: correlations of the priors are not used.",
-  nothingMoves: "nothing moves it",
+  nothingMoves: "nothing moves it beyond its floor",
   drawn: "Drawn, the same for every programme",
   verdictRule:
     "Verdict: the median is beyond the floor and the band from 5 to 95 % holds no zero. More, less: share of draws whose own difference is beyond their own floor.",

@@ -5,6 +5,7 @@ import {
   layoutOf,
   memberRun,
   oneThread,
+  type Prior,
   rankUnknowns,
   screeningOf,
   whatToMeasure,
@@ -25,6 +26,12 @@ const plan: EnsemblePlan = {
   trees: ["mean"],
   draws: { kind: "priors", priors: defaultPriors(comparison), seed: "a" },
   weatherYears: [],
+};
+const kcbOnly: Prior = {
+  id: "kcb",
+  unit: "factor",
+  source: "made up",
+  spread: { kind: "uniform", from: 0.7, to: 1.3 },
 };
 const executorOf = (of: EnsemblePlan): Executor => oneThread(memberRun(of));
 
@@ -114,6 +121,16 @@ describe("a ranking", () => {
     });
     expect(found).toMatchObject({ status: "stopped", finished: 3 });
   });
+});
+
+test("an answer that does not move beyond its floor weighs nothing", async () => {
+  const own = { kind: "priors", priors: { unknowns: [kcbOnly], correlations: [] }, seed: 1 } as const;
+  const found = await rankUnknowns({ ...plan, draws: own }, { method: "screen", members: 4, executorOf });
+  const answer = (id: string) => found.answers.find(({ measureId }) => measureId === id)!;
+  expect(answer("transpiration-wanted").range).toBeLessThan(1e-6);
+  expect(answer("transpiration-wanted").unknowns.map(({ weight }) => weight)).toEqual([0]);
+  for (const { range, floor, unknowns } of found.answers)
+    expect(unknowns[0]!.weight).toBe(range > floor + 1e-6 ? 1 : 0);
 });
 
 test("every default unknown has words for what to measure and how", () => {

@@ -8,6 +8,9 @@ import { type RankingMethod, type Screening, screeningOf } from "./screening.js"
 import { sobolIndices } from "./sobol-indices.js";
 import { whatToMeasure } from "./what-to-measure.js";
 
+/** Differences that should be 0 and are sums of rounding, in any unit of a measure. Our choice. */
+const rounding = 1e-6;
+
 export interface RankingOptions {
   readonly method: RankingMethod;
   /** Runs of the whole comparison, rounded up to whole trajectories (unknowns + 1) or rows (unknowns + 2). */
@@ -30,7 +33,7 @@ export interface UnknownEffect {
   readonly alone: number;
   /** `screen`: spread of the change, from interaction or curvature. `shares`: total less first order. */
   readonly together: number;
-  /** This effect over the sum of all effects on the answer, 0 to 1. */
+  /** This effect over the sum of all effects on the answer, 0 to 1; 0 where nothing moves it beyond its floor. */
   readonly weight: number;
 }
 
@@ -43,6 +46,10 @@ export interface RankedAnswer {
   readonly tree: TreeName;
   readonly measureId: string;
   readonly unit: string;
+  /** Largest floor of a difference over the members; 0 for a value of one programme. */
+  readonly floor: number;
+  /** Largest answer less the smallest. Where it does not exceed the floor nothing moves the answer, and all weights are 0. */
+  readonly range: number;
   readonly unknowns: readonly UnknownEffect[];
 }
 
@@ -55,7 +62,7 @@ export interface UnknownsRanking {
   readonly finished: number;
   readonly failed: number;
   readonly answers: readonly RankedAnswer[];
-  /** Mean weight over the answers that anything moves, the weightiest first, and what to measure. */
+  /** Mean weight over the answers that move by more than their floors, the weightiest first, and what to measure. */
   readonly overall: readonly {
     readonly id: UnknownId;
     readonly weight: number;
@@ -79,24 +86,26 @@ export async function rankUnknowns(plan: EnsemblePlan, options: RankingOptions):
   const layout = layoutOf(plan);
   const asked = answersOf(layout);
   const table = asked.map(() => new Float64Array(members).fill(Number.NaN));
+  const floors = new Float64Array(asked.length);
   let done = 0;
   let failed = 0;
   const deliver = (outcome: MemberOutcome): void => {
     if ("failure" in outcome) failed++;
     else
-      asked.forEach(({ place }, i) => {
+      asked.forEach(({ place, floorPlace }, i) => {
         table[i][outcome.member] = outcome.values[place];
+        if (floorPlace !== undefined && outcome.values[floorPlace] > floors[i]) floors[i] = outcome.values[floorPlace];
       });
     done++;
     onProgress?.(done, members);
   };
   await executorOf(screening.plan)({ from: 0, to: members, deliver, cancel });
-  const answers = asked.map(
-    ({ place: _, ...labels }, i): RankedAnswer => ({
-      ...labels,
-      unknowns: effectsOf(screening, table[i]),
-    }),
-  );
+  const answers = asked.map(({ place: _, floorPlace: __, ...labels }, i): RankedAnswer => {
+    const floor = floors[i];
+    const range = rangeOf(table[i]);
+    const unknowns = effectsOf(screening, table[i], range > floor + rounding);
+    return { ...labels, floor, range, unknowns };
+  });
   return {
     ...{ version, name: plan.comparison.name, method, members },
     status: done < members ? "stopped" : "finished",
@@ -112,18 +121,27 @@ function answersOf({ arms, measures, trees, differences }: EnsembleLayout) {
   const count = arms.length * measures.length * trees.length;
   if (differences.length > 0) {
     return differences.map(({ soil, from, to, tree, measureId, unit }, i) => ({
-      ...{ soil, from, to, tree, measureId, unit, place: count + 2 * i },
+      ...{ soil, from, to, tree, measureId, unit, place: count + 2 * i, floorPlace: count + 2 * i + 1 },
     }));
   }
   return Array.from({ length: count }, (_, place) => {
     const arm = arms[Math.floor(place / (measures.length * trees.length))];
     const { id, unit } = measures[Math.floor(place / trees.length) % measures.length];
     const tree = trees[place % trees.length];
-    return { soil: arm.soil, from: undefined, to: arm.programme, tree, measureId: id, unit, place };
+    return {
+      soil: arm.soil,
+      from: undefined,
+      to: arm.programme,
+      tree,
+      measureId: id,
+      unit,
+      place,
+      floorPlace: undefined,
+    };
   });
 }
 
-function effectsOf(screening: Screening, answers: Float64Array): UnknownEffect[] {
+function effectsOf(screening: Screening, answers: Float64Array, moved: boolean): UnknownEffect[] {
   const found =
     screening.method === "screen"
       ? elementaryEffects(screening.design, answers).map(({ mean, meanAbsolute, deviation }) => ({
@@ -134,8 +152,13 @@ function effectsOf(screening: Screening, answers: Float64Array): UnknownEffect[]
         }));
   const sum = found.reduce((whole, { effect }) => whole + effect, 0);
   return found
-    .map((one, i) => ({ id: screening.unknowns[i].id, ...one, weight: sum > 0 ? one.effect / sum : 0 }))
+    .map((one, i) => ({ id: screening.unknowns[i].id, ...one, weight: moved && sum > 0 ? one.effect / sum : 0 }))
     .sort((a, b) => b.effect - a.effect);
+}
+
+function rangeOf(answers: Float64Array): number {
+  const known = answers.filter((answer) => !Number.isNaN(answer)).sort();
+  return known.length > 0 ? known[known.length - 1] - known[0] : 0;
 }
 
 function overallOf({ unknowns }: Screening, answers: readonly RankedAnswer[]): UnknownsRanking["overall"] {
