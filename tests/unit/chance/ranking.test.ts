@@ -35,15 +35,18 @@ const kcbOnly: Prior = {
 };
 const executorOf = (of: EnsemblePlan): Executor => oneThread(memberRun(of));
 
-/** Every answer of a member is 3 x its third unknown's value less its second one's: stands in for the model. */
+/** Every answer of a member is 3 x its third unknown's value less its second one's, its floor 0: stands in for the model. */
 const arithmetic = (of: EnsemblePlan): Executor => {
   const { draws } = of;
   if (draws.kind !== "own") throw new Error("a ranking runs a table of draws");
-  const { size } = layoutOf(of);
+  const { size, arms, measures, trees, differences } = layoutOf(of);
+  const first = arms.length * measures.length * trees.length;
   return oneThread((member) => {
     const row = draws.values.subarray(member * draws.ids.length, (member + 1) * draws.ids.length);
     if (member === 5) throw new RangeError("member 5 is made to fail");
-    return new Float64Array(size).fill(3 * row[2]! - row[1]!);
+    const values = new Float64Array(size).fill(3 * row[2]! - row[1]!);
+    for (let i = 0; i < differences.length; i++) values[first + 2 * i + 1] = 0;
+    return values;
   });
 };
 
