@@ -60,7 +60,7 @@ test("the strip shows every difference with its zero line and floor before anyth
   for (const { clear, within } of inside) expect(clear).toBe(!within);
   const table = figures(page).first().locator("rl-number-table").first();
   await table.locator("summary").click();
-  expect(await table.locator("tbody tr").count()).toBe(5);
+  await expect.poll(() => table.locator("tbody tr").count()).toBe(5);
   expect(await table.locator("thead th").count()).toBe(8);
   await page.evaluate(axe.source);
   const faults = await page.evaluate(async () => {
@@ -97,6 +97,7 @@ test("draws run in helpers beside the page, fill the strip as they come, can be 
   const pair = result.differences.find((d) => d.measureId === "below-roots")!;
   const rows = figures(page).first().locator("rl-number-table").first();
   await rows.locator("summary").click();
+  await rows.locator("tbody tr").nth(3).waitFor();
   const cells = await rows.locator("tbody tr").nth(3).locator("td").allTextContents();
   expect(Number(cells[1]!.replace("−", "-").replace(/,/g, ""))).toBeCloseTo(pair.median, -1);
   expect(cells.at(-1)).toBe(pair.verdict);
