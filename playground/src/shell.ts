@@ -29,7 +29,7 @@ import { Model } from "./worker/model.js";
 import { PhysicsCheck } from "./worker/physics-check.js";
 import { soilAt } from "./worker/soil-memory.js";
 import { startWorker } from "./worker/start-worker.js";
-import { UnknownDraws } from "./worker/unknown-draws.js";
+import type { UnknownDraws } from "./worker/unknown-draws.js";
 
 const previewDays = 14;
 
@@ -53,7 +53,8 @@ export class Shell extends LitElement {
   readonly #loader = new PageLoader();
   /** What was set here before, offered where the page is opened without a link. */
   #before = location.hash === "" ? keptWork() : undefined;
-  readonly #draws = new UnknownDraws(startWorker);
+  /** Made, and its code loaded, when it is first asked for. */
+  #draws: UnknownDraws | undefined;
   #asked = "";
   /** The scene of the newest season that was computed, to go back to. */
   #lastGood: Scene | undefined;
@@ -67,7 +68,6 @@ export class Shell extends LitElement {
     });
     this.#check.addEventListener("check-changed", () => this.requestUpdate());
     this.#loader.addEventListener("page-changed", () => this.requestUpdate());
-    this.#draws.addEventListener("draws-changed", () => this.requestUpdate());
     this.#sceneChanged();
   }
 
@@ -151,7 +151,7 @@ export class Shell extends LitElement {
     const model = this.#model;
     const file = this.#base(scene);
     return html`<rl-compare-page .demo=${file} .scene=${scene} .plans=${plansOf(scene, file)} .season=${model.season} .preview=${model.preview} .stale=${model.stale} .wall=${scene.wall} .check=${this.#checkView()} .draws=${this.#drawsView()}
-      @draws-asked=${() => this.#askDraws()} @draws-stopped=${() => this.#draws.stop()}
+      @draws-asked=${() => void this.#askDraws()} @draws-stopped=${() => this.#draws?.stop()}
       @check-asked=${() => this.#askCheck()} @check-stopped=${() => this.#check.stop()}>${this.#status(scene)}</rl-compare-page>`;
   }
 
@@ -215,7 +215,7 @@ export class Shell extends LitElement {
     if (asked === this.#asked && when === "only if needed") return;
     this.#asked = asked;
     if (this.#check.subject?.key !== key) this.#check.stop();
-    if (this.#draws.key !== asked) this.#draws.stop();
+    if (this.#draws?.key !== asked) this.#draws?.stop();
     const { firstDay } = spanDays(
       { hour: scene.hour, span: String(previewDays) as Scene["span"] },
       this.#demo.season.days,
@@ -254,13 +254,22 @@ export class Shell extends LitElement {
     return tree === "over-fed" && !block.drains ? "mean" : tree;
   }
 
-  #askDraws(): void {
+  async #askDraws(): Promise<void> {
     if (!this.#model.season || this.#model.stale) return;
+    if (this.#draws === undefined) {
+      const [{ UnknownDraws }] = await Promise.all([
+        import("./worker/unknown-draws.js"),
+        import("./pages/difference-figure.js"),
+      ]);
+      this.#draws = new UnknownDraws(startWorker);
+      this.#draws.addEventListener("draws-changed", () => this.requestUpdate());
+    }
     const tree = this.#treeOf(this.#store.scene);
     this.#draws.ask({ file: this.#file(), files: this.#files, tree }, this.#asked);
   }
 
   #drawsView(): DrawsView {
+    if (this.#draws === undefined) return { state: { kind: "idle" }, answer: undefined, stale: false };
     const { state, answer, key } = this.#draws;
     return { state, answer, stale: key !== undefined && key !== this.#asked };
   }

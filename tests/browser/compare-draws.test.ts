@@ -29,6 +29,7 @@ const drawn = (page: Page): Promise<EnsembleResult> =>
 test("the strip shows every difference with its zero line and floor before anything is drawn, and the numbers as a table", async () => {
   const { page, troubles } = await playground.newPage({ ...laptop, bypassCSP: true });
   await openCompare(page, playground.url);
+  await page.locator("rl-difference-figure").first().scrollIntoViewIfNeeded();
   await page.locator("rl-difference-strip svg").nth(3).waitFor();
   expect(await figures(page).count()).toBe(2);
   const strips = page.locator("rl-difference-strip svg");

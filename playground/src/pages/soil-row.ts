@@ -9,7 +9,6 @@ import { words } from "../text/words.js";
 import type { ArmView } from "./arm-pictures.js";
 import "./check-figure.js";
 import type { CheckView } from "./check-view.js";
-import "./difference-figure.js";
 import type { DrawsView } from "./draws-view.js";
 import { pageStyles } from "./page-styles.js";
 import { hoursFigure, type RowFrame, sectionFigure, storageFigure } from "./row-figures.js";
@@ -66,6 +65,7 @@ export class SoilRow extends LitElement {
       rl-verdict-brief { margin-bottom: 1rem; max-width: 62rem; }
       h3 { font-size: var(--size-body); font-weight: 650; line-height: 1.35; text-wrap: balance; margin-bottom: 0.35rem; }
       figure { margin-bottom: 1.3rem; }
+      rl-difference-figure { display: block; min-height: 1px; }
       .below { margin-top: 0.5rem; }
       rl-soil-key { margin: 0.6rem 0 0.2rem; }
       .window { color: var(--ink-quiet); margin-bottom: 0.5rem; }
@@ -98,6 +98,20 @@ export class SoilRow extends LitElement {
   protected override async scheduleUpdate(): Promise<void> {
     await nextTurn();
     super.scheduleUpdate();
+  }
+
+  /** The strip's code is loaded when its place comes near the window. */
+  protected override firstUpdated(): void {
+    const place = this.renderRoot.querySelector("rl-difference-figure");
+    const near = new IntersectionObserver(
+      (entries) => {
+        if (!entries.some(({ isIntersecting }) => isIntersecting)) return;
+        near.disconnect();
+        void import("./difference-figure.js");
+      },
+      { rootMargin: "150px" },
+    );
+    if (place !== null) near.observe(place);
   }
 
   override render(): TemplateResult {
