@@ -1,5 +1,6 @@
 import { simulate } from "rootledger";
 import { floorOf } from "rootledger/compare";
+import { classSet } from "rootledger/ground";
 import { expect, it } from "vitest";
 import { engineErrors } from "../../../packages/rootledger/src/compare/engine-errors.js";
 import { scenarioWith, type Variation } from "../../support/scenario.js";
@@ -12,7 +13,7 @@ const airlessFloor = (horizon: Horizon, questions: readonly ("pulses" | "interva
 };
 
 it.each<[string, Horizon]>([
-  ["another set", { toCm: 100, texture: "clay", curveSet: "carsel-parrish-1988" }],
+  ["another set", { toCm: 100, texture: "clay", classSet: classSet("carsel-parrish-1988", "clay")! }],
   ["stones", { toCm: 100, texture: "clay", stonesFraction: 0.2 }],
   ["particles", { toCm: 100, particles: { sandFraction: 0.3, clayFraction: 0.4, organicMatterFraction: 0.02 } }],
   [

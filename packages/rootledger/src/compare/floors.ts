@@ -123,7 +123,7 @@ const hasCaseCurve = (
   horizon: Horizon,
 ): horizon is Horizon & { readonly texture: TextureClass; readonly structure?: Structure } =>
   "texture" in horizon &&
-  (horizon.curveSet ?? "default") === "default" &&
+  horizon.classSet === undefined &&
   horizon.limits === undefined &&
   (horizon.stonesFraction ?? 0) === 0;
 

@@ -53,8 +53,11 @@ export interface Campbell {
  * @throws RangeError when a parameter is outside its range.
  * @example campbellCurve("sand", { thetaSaturated: 0.395, airEntryCm: 12.1, b: 4.05, kSatCmPerH: 63.4 }, "Clapp & Hornberger 1978")
  */
-export function campbellCurve(name: string, p: Campbell, source: string): SoilCurve {
-  if (!(p.b > 0)) throw new RangeError(`campbellCurve requires b above 0: got ${p.b}`);
-  const { thetaSaturated, airEntryCm, b, kSatCmPerH } = p;
-  return brooksCoreyCurve(name, { thetaResidual: 0, thetaSaturated, airEntryCm, lambda: 1 / b, kSatCmPerH }, source);
+export const campbellCurve = (name: string, p: Campbell, source: string): SoilCurve =>
+  brooksCoreyCurve(name, brooksCoreyOfCampbell(p), source);
+
+/** Campbell's law as Brooks & Corey's. @throws RangeError when b is not above 0. */
+export function brooksCoreyOfCampbell({ thetaSaturated, airEntryCm, b, kSatCmPerH }: Campbell): BrooksCorey {
+  if (!(b > 0)) throw new RangeError(`campbellCurve requires b above 0: got ${b}`);
+  return { thetaResidual: 0, thetaSaturated, airEntryCm, lambda: 1 / b, kSatCmPerH };
 }

@@ -1,9 +1,10 @@
-import { carselParrishCurve } from "./carsel-parrish.js";
-import { clappHornbergerCurve } from "./clapp-hornberger.js";
-import { cosbyCurve } from "./cosby.js";
+import { brooksCoreyOfCampbell } from "./brooks-corey.js";
+import { carselParrishParameters, carselParrishSource } from "./carsel-parrish.js";
+import { clappHornberger, clappHornbergerSource } from "./clapp-hornberger.js";
+import { type ClassSet, curveOfClassSet } from "./class-set.js";
+import { cosbyCampbell, cosbySource } from "./cosby.js";
 import type { SoilCurve } from "./curve.js";
 import { defaultSoilCurve } from "./default-curve.js";
-import { saxtonRawls, saxtonRawlsCurve } from "./saxton-rawls.js";
 import type { TextureClass } from "./texture.js";
 import { textureCentre, usualOrganicMatterFraction } from "./texture-centre.js";
 
@@ -19,29 +20,44 @@ export const classCurveSets = [
 export type ClassCurveSet = (typeof classCurveSets)[number];
 
 /**
- * The curve a set gives a class, or undefined where the set has no such class (silt in Clapp & Hornberger).
+ * What a set other than the default says of a class, or undefined where it has no such class (silt in Clapp & Hornberger).
+ * @example classSet("carsel-parrish-1988", "loam").source
+ */
+export function classSet(name: Exclude<ClassCurveSet, "default">, textureClass: TextureClass): ClassSet | undefined {
+  switch (name) {
+    case "saxton-rawls-2006": {
+      const particles = { ...textureCentre(textureClass), organicMatterFraction: usualOrganicMatterFraction };
+      return { name, source: "Saxton & Rawls (2006), SSSAJ 70:1569-1578", particles };
+    }
+    case "carsel-parrish-1988":
+      return {
+        name,
+        source: carselParrishSource,
+        vanGenuchten: carselParrishParameters(textureClass),
+        nearSaturation: "linear",
+      };
+    case "clapp-hornberger-1978": {
+      if (textureClass === "silt") return undefined;
+      const { kSatCmPerMin, ...row } = clappHornberger[textureClass];
+      const brooksCorey = brooksCoreyOfCampbell({ ...row, kSatCmPerH: 60 * kSatCmPerMin });
+      return { name, source: clappHornbergerSource, brooksCorey };
+    }
+    case "cosby-1984": {
+      const brooksCorey = brooksCoreyOfCampbell(cosbyCampbell(textureCentre(textureClass)));
+      return { name, source: cosbySource, brooksCorey };
+    }
+  }
+}
+
+/**
+ * The curve a set gives a class, or undefined where the set has no such class.
  * Retention and conductivity of one curve always come from one set.
  * @example classCurve("carsel-parrish-1988", "loam")
  */
 export function classCurve(set: ClassCurveSet, textureClass: TextureClass): SoilCurve | undefined {
-  switch (set) {
-    case "default":
-      return defaultSoilCurve(textureClass);
-    case "saxton-rawls-2006":
-      return saxtonRawlsCurve(
-        saxtonRawls({
-          ...textureCentre(textureClass),
-          organicMatterFraction: usualOrganicMatterFraction,
-        }),
-        textureClass,
-      );
-    case "carsel-parrish-1988":
-      return carselParrishCurve(textureClass);
-    case "clapp-hornberger-1978":
-      return textureClass === "silt" ? undefined : clappHornbergerCurve(textureClass);
-    case "cosby-1984":
-      return cosbyCurve(textureClass, textureCentre(textureClass));
-  }
+  if (set === "default") return defaultSoilCurve(textureClass);
+  const numbers = classSet(set, textureClass);
+  return numbers === undefined ? undefined : curveOfClassSet(numbers, textureClass);
 }
 
 export interface NamedClassCurve {

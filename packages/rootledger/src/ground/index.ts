@@ -18,10 +18,12 @@ export {
   classCurve,
   classCurveSets,
   classCurves,
+  classSet,
   type NamedClassCurve,
   type Spread,
   spreadOver,
 } from "./class-curves.js";
+export { type ClassSet, curveOfClassSet } from "./class-set.js";
 export { cosbyCampbell, cosbyCampbellSimple, cosbyCurve, cosbySource } from "./cosby.js";
 export { type DrainedColumn, type DrainLayer, drainCovered } from "./covered-drain.js";
 export type { SoilCurve } from "./curve.js";

@@ -1,6 +1,7 @@
 import { type BrooksCorey, brooksCoreyCurve } from "./brooks-corey.js";
-import { type ClassCurveSet, classCurve } from "./class-curves.js";
+import { type ClassSet, curveOfClassSet } from "./class-set.js";
 import type { SoilCurve } from "./curve.js";
+import { defaultSoilCurve } from "./default-curve.js";
 import { type MeasuredPoint, measuredCurve } from "./measured-curve.js";
 import { curveFromLimits, type MeasuredLimits } from "./measured-limits.js";
 import { type SaxtonRawlsInput, saxtonRawls, saxtonRawlsCurve } from "./saxton-rawls.js";
@@ -20,8 +21,8 @@ export type Material = {
       readonly texture: TextureClass;
       /** Default "ordinary". */
       readonly structure?: Structure;
-      /** Whose curve stands for the class; default "default". */
-      readonly curveSet?: ClassCurveSet;
+      /** Whose numbers stand for the class; left out, the default set. */
+      readonly classSet?: ClassSet;
       /** Measured water contents that the class's curve is bent through. */
       readonly limits?: MeasuredLimits;
     }
@@ -34,8 +35,8 @@ export type Material = {
 /**
  * The curve of a material: class, particles, parameters or table; then measured limits, structure, stones, in this order.
  *
- * @throws RangeError if the set has no such class or a number lies outside what its curve allows.
- * @example curveOfMaterial({ texture: "loam", curveSet: "cosby-1984" }, "loam").thetaSaturated
+ * @throws RangeError if a number lies outside what its curve allows.
+ * @example curveOfMaterial({ texture: "loam" }, "loam").thetaSaturated
  */
 export function curveOfMaterial(material: Material, name: string): SoilCurve {
   const curve = earthCurve(material, name);
@@ -58,16 +59,7 @@ function earthCurve(material: Material, name: string): SoilCurve {
   return withStructure(loose, structureFactors(centre, structure), `${structure} ${loose.name}`);
 }
 
-function textureCurve({
-  texture,
-  curveSet = "default",
-  limits,
-}: {
-  readonly texture: TextureClass;
-  readonly curveSet?: ClassCurveSet;
-  readonly limits?: MeasuredLimits;
-}): SoilCurve {
-  const curve = classCurve(curveSet, texture);
-  if (curve === undefined) throw new RangeError(`curveOfMaterial requires a set with ${texture}: got ${curveSet}`);
+function textureCurve({ texture, classSet, limits }: Extract<Material, { readonly texture: TextureClass }>): SoilCurve {
+  const curve = classSet === undefined ? defaultSoilCurve(texture) : curveOfClassSet(classSet, texture);
   return limits === undefined ? curve : curveFromLimits(curve, limits, `${texture} with measured limits`);
 }

@@ -1,3 +1,5 @@
+import { classSet } from "../ground/class-curves.js";
+import type { ClassSet } from "../ground/class-set.js";
 import { curveOfMaterial, type Material } from "../ground/material.js";
 import { type TextureClass, textureClasses } from "../ground/texture.js";
 import { headFromTension } from "../units.js";
@@ -88,9 +90,17 @@ export function filledMaterial(file: MaterialFile, path: string, used: DefaultUs
     ...stones,
     structure,
     texture,
-    ...(file.curveSet === undefined ? {} : { curveSet: file.curveSet }),
+    ...setOf(file.curveSet, texture),
     ...(file.limits === undefined ? {} : { limits: filledLimits(file.limits) }),
   };
+}
+
+/** @throws RangeError if the set has no such class. */
+function setOf(name: MaterialFile["curveSet"], texture: TextureClass): { readonly classSet?: ClassSet } {
+  if (name === undefined || name === "default") return {};
+  const found = classSet(name, texture);
+  if (found === undefined) throw new RangeError(`curveOfMaterial requires a set with ${texture}: got ${name}`);
+  return { classSet: found };
 }
 
 function filledLimits({ saturation, ...limits }: NonNullable<MaterialFile["limits"]>) {
