@@ -1,5 +1,5 @@
 import { createSimulation } from "rootledger";
-import { decidedValve, engineOf, parseScenario, seasonSolutes, treesOf } from "rootledger/scenario";
+import { decidedValve, engineOf, parseScenario, seasonSolutes, treesOf, youngTree } from "rootledger/scenario";
 import { exit, type Io } from "./io.js";
 import { dayCsv } from "./print/csv.js";
 import { faultLines } from "./print/faults.js";
@@ -24,6 +24,7 @@ export async function simulateCommand({ file, output, engine }: Asked, io: Io): 
     engine: engineOf(scenario),
     solutes: seasonSolutes,
     valve: decidedValve,
+    youngTree,
     trees: treesOf(scenario.block),
   });
   while (simulation.status().kind === "running") {

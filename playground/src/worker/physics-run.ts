@@ -1,6 +1,6 @@
 import { createSimulation, type Result } from "rootledger";
 import { type Arm, type Comparison, type ComparisonResult, gather, scenarioOf } from "rootledger/compare";
-import { engineOf, seasonSolutes } from "rootledger/scenario";
+import { engineOf, seasonSolutes, youngTree } from "rootledger/scenario";
 import type { CheckAnswer, CheckRequest } from "./protocol.js";
 import { type Slices, slicedCompare, slicedRun } from "./sliced-compare.js";
 import { beginFrom } from "./soil-memory.js";
@@ -45,6 +45,7 @@ export async function checkWithPhysics(
       const simulation = createSimulation(scenario, {
         engine: engineOf(scenario),
         solutes: seasonSolutes,
+        youngTree,
         trees: ["mean"],
       });
       beginFrom(simulation, starts[physics.length]!);

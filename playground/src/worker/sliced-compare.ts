@@ -1,6 +1,6 @@
 import { createSimulation, type Result, type SimulateOptions, type Simulation } from "rootledger";
 import { type Arm, type Comparison, type ComparisonResult, gather, scenarioOf } from "rootledger/compare";
-import { seasonSolutes } from "rootledger/scenario";
+import { seasonSolutes, youngTree } from "rootledger/scenario";
 
 /** Work between two looks at the message queue. */
 const sliceMs = 16;
@@ -40,6 +40,7 @@ export async function slicedCompare(
         trees,
         cells,
         solutes: seasonSolutes,
+        youngTree,
       });
       if (prepare && !prepare(simulation, arms.length)) return undefined;
       const result = await slicedRun(simulation, season.days * 24, {

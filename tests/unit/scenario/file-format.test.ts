@@ -50,7 +50,9 @@ describe("JSON Schema", () => {
     const { mulchWhere } = surfaceDefaults;
     const { coefficient, leafAreaIndex, heatLimitC, heatClosedC, heatClosedFraction } = cropDefaults;
     const crop = [coefficient, leafAreaIndex, heatLimitC, heatClosedC, heatClosedFraction];
-    const laid = [...Object.values(surfaceDefaults), mulchWhere, ...crop, ...Object.values(solutesDefaults)];
+    // A horizon and a nursery ball each have a structure.
+    const twice = [defaults.structure];
+    const laid = [...Object.values(surfaceDefaults), mulchWhere, ...crop, ...twice, ...Object.values(solutesDefaults)];
     const clockOfEachRule = new Array(5).fill([defaults.firstDay, defaults.pulses]).flat();
     const ruled = [...Object.values(ruleDefaults), ...clockOfEachRule];
     const expected = [...fields.map(([, entry]) => entry), ...laid, ...ruled];

@@ -1,6 +1,7 @@
 import { groundOf } from "../scenario/ground-of.js";
 import { simulate } from "../scenario/run.js";
 import type { Scenario } from "../scenario/scenario.js";
+import { youngTree } from "../scenario/young-tree.js";
 import { depletionFractionFor, stressCoefficient } from "../tree/available-water.js";
 import { headFromTension, mmPerCm, tensionFromHead } from "../units.js";
 import { thetaAtHead } from "../water/ground.js";
@@ -46,8 +47,8 @@ export function dryRulesApart(
   if (!(depletionFraction > 0 && depletionFraction < 1)) {
     throw new RangeError(`dryRulesApart requires depletionFraction in (0, 1): got ${depletionFraction}`);
   }
-  const prepared = groundOf(scenario);
-  const rooted = prepared.roots.share;
+  const prepared = groundOf(scenario, { youngTree });
+  const rooted = prepared.rootsByDay.days[prepared.rootsByDay.days.length - 1];
   const waterMm = (tensionKPa: number): number => {
     const theta = thetaAtHead(prepared.ground, headFromTension(tensionKPa));
     return rooted.reduce((sum, share, c) => sum + share * theta[c], 0) * prepared.rootedDepthCm * mmPerCm;
@@ -55,7 +56,7 @@ export function dryRulesApart(
   const fullMm = waterMm(fieldCapacityKPa);
   const totalMm = fullMm - waterMm(wiltingKPa);
   const { pullLimitHeadCm } = prepared.limits;
-  const result = simulate(scenario);
+  const result = simulate(scenario, { youngTree });
   const water = column(result.hours, "rootZoneWater").values;
   const thirsty = column(result.hours, "thirstyShare").values;
   const wantedL = column(result.days, "wanted").values;

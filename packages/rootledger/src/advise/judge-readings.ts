@@ -2,6 +2,7 @@ import { dateOf, dayNumber } from "../numeric/day-number.js";
 import { groundOf } from "../scenario/ground-of.js";
 import { isWithin } from "../scenario/limits-by-day.js";
 import type { Limits, Scenario } from "../scenario/scenario.js";
+import { youngTree } from "../scenario/young-tree.js";
 import { headFromTension } from "../units.js";
 import { cellAt, type SensorPlace } from "./sensor-place.js";
 import type { SensorTwin } from "./sensor-twin.js";
@@ -49,7 +50,7 @@ export function judgeReadings(
   readings: readonly Reading[],
   twin: { readonly fromHour: number; readonly sensors: readonly SensorTwin[] },
 ): ReadingsVerdict {
-  const { grid, ground, lineAtCm } = groundOf(scenario);
+  const { grid, ground, lineAtCm } = groundOf(scenario, { youngTree });
   const section = { ...grid, lineAtCm };
   const counts = { thirsty: 0, fine: 0, airless: 0 };
   let inside = 0;

@@ -4,6 +4,7 @@ import { groundOf } from "../scenario/ground-of.js";
 import type { SimulateOptions } from "../scenario/options.js";
 import type { Scenario, SiteWeather } from "../scenario/scenario.js";
 import { createSimulation } from "../scenario/simulation.js";
+import { youngTree } from "../scenario/young-tree.js";
 import { tensionFromHead } from "../units.js";
 import { cellValues, lookUpInto } from "../water/ground.js";
 import { cellAt, type SensorPlace } from "./sensor-place.js";
@@ -53,7 +54,7 @@ export function sensorTraces(scenario: Scenario, window: TwinWindow, options: Tw
   const { section, cells, status } = simulation.result();
   if (status.kind === "failed") throw new RangeError(`sensorTraces requires a run that can go on: ${status.message}`);
   if (cells === undefined) throw new RangeError("sensorTraces requires cells: got none");
-  const { ground } = groundOf(scenario, { lanes: options.lanes, geometry: options.geometry });
+  const { ground } = groundOf(scenario, { lanes: options.lanes, geometry: options.geometry, youngTree });
   const at = places.map((place) => cellAt(section, place));
   const traces = places.map((place) => ({
     place,

@@ -2,6 +2,7 @@ import { dateOf, dayNumber } from "../numeric/day-number.js";
 import { groundOf } from "../scenario/ground-of.js";
 import type { Scenario } from "../scenario/scenario.js";
 import { createSimulation } from "../scenario/simulation.js";
+import { youngTree } from "../scenario/young-tree.js";
 import { cm3PerL, mmPerCm } from "../units.js";
 import type { SensorPlace } from "./sensor-place.js";
 import { sensorTwin, type TwinDraws } from "./sensor-twin.js";
@@ -91,7 +92,7 @@ export function sheet(scenario: Scenario, question: SheetQuestion): Sheet {
   const openings = openingsOf(valveH, firstWet);
   const gaps = new Set(wetDays.slice(1).map((d, i) => d - wetDays[i]));
   const [gap] = gaps;
-  const prepared = groundOf(scenario);
+  const prepared = groundOf(scenario, { youngTree });
   const firstDay = dayNumber(season.startDate);
   const depthCm = (litresL * cm3PerL) / prepared.groundCm2;
   const perTree = (block.lines.offsetsM.length * block.treeSpacingM) / block.lines.emitterSpacingM;
@@ -133,7 +134,7 @@ function wateringOf(scenario: Scenario, day: number, lastDay: number) {
   const valveH = Float64Array.from(kept);
   const firstWet = Math.floor(kept[0] / 24);
   const minutes = openingsOf(valveH, firstWet).reduce((sum, opening) => sum + opening.minutes, 0);
-  return { valveH, litresL: (groundOf(scenario).treeFlowLPerH * minutes) / 60 };
+  return { valveH, litresL: (groundOf(scenario, { youngTree }).treeFlowLPerH * minutes) / 60 };
 }
 
 /** A pulse that begins after midnight, within these hours of the last one, belongs to the day before. Our choice. */

@@ -4,6 +4,7 @@ import { engineOf } from "../scenario/engine-of.js";
 import { simulate } from "../scenario/run.js";
 import type { SiteWeather } from "../scenario/scenario.js";
 import { seasonSolutes } from "../scenario/solutes/season-solutes.js";
+import { youngTree } from "../scenario/young-tree.js";
 import type { TreeName } from "../water/result.js";
 import type { DrawSource } from "./draw.js";
 
@@ -52,7 +53,12 @@ export function layoutOf({ comparison, trees }: Pick<EnsemblePlan, "comparison" 
   const engine = engineOf(comparison);
   const arms = soils.flatMap((soil) =>
     programmes.map((programme): Arm => {
-      const result = simulate(scenarioOf(oneDay, soil, programme), { engine, trees, solutes: seasonSolutes });
+      const result = simulate(scenarioOf(oneDay, soil, programme), {
+        engine,
+        trees,
+        solutes: seasonSolutes,
+        youngTree,
+      });
       return { soil: soil.name, programme: programme.name, result };
     }),
   );

@@ -3,6 +3,7 @@ import { decidedValve } from "../scenario/decided-valve.js";
 import { engineOf } from "../scenario/engine-of.js";
 import { simulate } from "../scenario/run.js";
 import { seasonSolutes } from "../scenario/solutes/season-solutes.js";
+import { youngTree } from "../scenario/young-tree.js";
 import { drawMaker } from "./draw.js";
 import { editComparison } from "./edit.js";
 import type { EnsemblePlan } from "./ensemble-plan.js";
@@ -25,7 +26,7 @@ export function memberRun({ comparison, trees, draws, weatherYears }: EnsemblePl
     const engine = engineOf(edited);
     const arms = edited.soils.flatMap((soil) =>
       edited.programmes.map((programme): Arm => {
-        const how = { engine, trees, valve: decidedValve, solutes: seasonSolutes };
+        const how = { engine, trees, valve: decidedValve, solutes: seasonSolutes, youngTree };
         const result = simulate(scenarioOf(edited, soil, programme), how);
         if (result.status.kind !== "finished")
           throw new RangeError(`${programme.name} on ${soil.name}: ${ending(result)}`);

@@ -7,6 +7,7 @@ import { simulate } from "../scenario/run.js";
 import type { Scenario, Soil } from "../scenario/scenario.js";
 import { seasonSolutes } from "../scenario/solutes/season-solutes.js";
 import { treesOf } from "../scenario/supply.js";
+import { youngTree } from "../scenario/young-tree.js";
 import { version } from "../version.js";
 import { type DefaultUsed, measure, type Result } from "../water/result.js";
 import { badgesOf } from "./badges.js";
@@ -57,6 +58,7 @@ export function compare(comparison: Comparison, options: CompareOptions = {}): C
         engine: engineOf(comparison),
         solutes: seasonSolutes,
         valve: decidedValve,
+        youngTree,
         ...options,
         trees,
       });

@@ -36,6 +36,7 @@ const rules = {
   "residual-not-below-saturated": "must be below thetaSaturated, $saturated",
   "profile-above-roots": "must reach as deep as the roots, $depth cm",
   "too-near-roots": "must equal the rooted depth, $depth cm, or differ by at least $thickness cm",
+  "too-near": "must equal $other, $value cm, or differ from it by at least $apart cm",
   "only-beside": "must be left out beside $given: it goes with $others only",
   "no-such-curve": "gives no soil curve: $reason",
   "not-mirrored":

@@ -3,34 +3,22 @@ import { lineLayout } from "../lines/layout.js";
 import { circleStripShare } from "../numeric/circle-strip.js";
 import { canopyCover } from "../tree/canopy-cover.js";
 import { cmPerM } from "../units.js";
-import type { EmitterLines } from "../water/cascade.js";
-import { type Grid, ringGrid, stripGrid } from "../water/grid.js";
+import { ringGrid, stripGrid } from "../water/grid.js";
 import { laneEdges } from "../water/strip-edges.js";
+import { type Cells, mostRingShare } from "./cells.js";
 import type { Block, Scenario, Soil } from "./scenario.js";
-
-/** How one tree's ground is cut into lanes, and what each lane holds. */
-export interface Cells {
-  readonly grid: Grid;
-  readonly reason: string;
-  readonly lines: EmitterLines;
-  readonly lineAtCm: readonly number[];
-  /** Share of each lane's surface that the canopy disc does not cover. */
-  readonly exposedByLane: Float64Array;
-  readonly openEmitters: number;
-}
+import type { YoungTree } from "./young-tree.js";
 
 /**
  * Open emitters of one line at most this far apart wet a continuous strip, m, by texture of the top horizon: about twice
  * the half-width that a daily run wets. Our choice, no source.
  */
 const joinedM = { coarse: 0.5, medium: 0.75, fine: 1 } as const;
-/** Rings may take up at most this share of the tree's ground. */
-const mostRingShare = 0.9;
 
 /**
  * Chooses strip or rings by layout and soil alone, so that every programme of a comparison meets the same cells: a strip
  * where the open emitters are close enough to join, else rings round each open emitter out to half their distance, and a
- * rest lane that no emitter reaches.
+ * rest lane that no emitter reaches. Round a nursery ball the rings are those of the trunk.
  *
  * @param asked the geometry to use whatever the rule says
  * @throws RangeError if no emitter is open or lines do not fit the row.
@@ -41,6 +29,7 @@ export function cellsOf(
   layerEdgesCm: readonly number[],
   lanes: number,
   asked: "strip" | "ring" | undefined,
+  young?: YoungTree,
 ): Cells {
   const { block, soil } = scenario;
   const { lines, treeSpacingM } = block;
@@ -48,6 +37,12 @@ export function cellsOf(
   const openEmitters = layout.emittersPerTree - lines.pluggedPerTree;
   if (!(openEmitters > 0))
     throw new RangeError(`cellsOf requires an open emitter: got ${openEmitters} open of ${layout.emittersPerTree}`);
+  const { ball } = block.tree;
+  if (ball !== undefined) {
+    if (asked === "strip") throw new RangeError("cellsOf requires rings round a nursery ball: got geometry strip");
+    if (young === undefined) throw new RangeError("cellsOf requires youngTree for a nursery ball: got none");
+    return young.cells(block, ball, layerEdgesCm, lanes, openEmitters);
+  }
   const apartM = (treeSpacingM * lines.offsetsM.length) / openEmitters;
   const limitM = joinedM[group(soil)];
   const joined = apartM <= limitM + 1e-9;

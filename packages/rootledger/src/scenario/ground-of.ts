@@ -3,7 +3,6 @@ import { curveOfMaterial } from "../ground/material.js";
 import { withStructure } from "../ground/structure.js";
 import { tabulateSoil } from "../ground/table.js";
 import { withTrappedAir } from "../ground/trapped-air.js";
-import { rootDepthShare } from "../tree/root-depth-share.js";
 import { cmPerM, mmPerCm } from "../units.js";
 import type { BottomEdge } from "../water/bottom.js";
 import type { WaterSetup } from "../water/bucket.js";
@@ -15,19 +14,20 @@ import { layerEdges } from "../water/strip-edges.js";
 import type { RootZone } from "../water/uptake.js";
 import { cellsOf } from "./geometry.js";
 import { treeLimits } from "./limits-by-day.js";
-import { rootLanes } from "./root-lanes.js";
-import type { Horizon, Scenario, Soil } from "./scenario.js";
+import { type RootsByDay, settledRoots } from "./roots-by-day.js";
+import type { Horizon, NurseryBall, Scenario, Soil } from "./scenario.js";
+import type { YoungTree } from "./young-tree.js";
 
 /** A scenario turned into cells. */
 export interface Prepared {
   readonly grid: Grid;
   readonly geometryReason: string;
-  readonly rootsReason: string;
-  readonly wetByLane: Float64Array;
   readonly ground: Ground;
   readonly lines: EmitterLines;
   readonly lineAtCm: Float64Array;
+  /** Those in force on the day that is being simulated. */
   readonly roots: RootZone;
+  readonly rootsByDay: RootsByDay;
   readonly limits: TreeLimits;
   readonly bottom: BottomEdge;
   readonly cracks: WaterSetup["bypass"] | undefined;
@@ -45,6 +45,7 @@ export interface GridChoice {
   /** Least number of lanes; default 8. */
   readonly lanes?: number | undefined;
   readonly geometry?: "strip" | "ring" | undefined;
+  readonly youngTree?: YoungTree | undefined;
 }
 
 /**
@@ -58,27 +59,33 @@ export function groundOf(scenario: Scenario, choice: GridChoice = {}): Prepared 
   const { tree, lines } = block;
   const bottomCm = soil.horizons[soil.horizons.length - 1].toCm;
   const { depthCm } = tree.roots;
-  if (!(depthCm > 0 && depthCm <= bottomCm)) {
-    throw new RangeError(`groundOf requires roots within the profile, 0 to ${bottomCm} cm: got ${depthCm} cm`);
+  if (!(depthCm > 0 && depthCm <= bottomCm && (tree.ball?.depthCm ?? 0) <= bottomCm)) {
+    throw new RangeError(`groundOf requires roots and ball within the profile, 0 to ${bottomCm} cm: got ${depthCm} cm`);
   }
-  const layers = layerEdges([depthCm, ...soil.horizons.map((h) => h.toCm)]);
-  const cells = cellsOf(scenario, layers, choice.lanes ?? 8, choice.geometry);
+  const { ball } = tree;
+  const inside = [tree.roots.litter?.thicknessCm, ball?.depthCm].filter((cm) => cm !== undefined);
+  const layers = layerEdges([depthCm, ...inside, ...soil.horizons.map((h) => h.toCm)]);
+  const cells = cellsOf(scenario, layers, choice.lanes ?? 8, choice.geometry, choice.youngTree);
   const { grid } = cells;
   const tables = soil.horizons.map((h) => tabulateSoil(curveOf(h, soil)));
-  const ground = fillGround(grid, tables, materialOf(grid, soil.horizons));
-  const sideways = rootLanes(block, grid, cells, tables[0]);
-  const byLayer = rootDepthShare(grid.layerEdgesCm, depthCm, tree.roots.topShare);
-  const share = new Float64Array(grid.cells);
-  for (let c = 0; c < grid.cells; c++) share[c] = byLayer[(c / grid.lanes) | 0] * sideways.rootByLane[c % grid.lanes];
+  if (ball !== undefined) tables.push(tabulateSoil(curveOfMaterial(ball.material, "nursery ball")));
+  const ground = fillGround(grid, tables, materialOf(grid, soil.horizons, ball));
+  const young = ball !== undefined || tree.roots.litter !== undefined || tree.roots.growth !== undefined;
+  if (young && choice.youngTree === undefined) {
+    throw new RangeError(
+      "groundOf requires options.youngTree for a nursery ball, litter roots or growth: pass youngTree of rootledger/scenario",
+    );
+  }
+  const makeRoots = young && choice.youngTree !== undefined ? choice.youngTree.roots : settledRoots;
+  const roots = makeRoots(scenario, grid, cells, tables[0]);
   return {
     grid,
     geometryReason: cells.reason,
-    rootsReason: sideways.reason,
-    wetByLane: sideways.wetByLane,
     ground,
     lines: cells.lines,
     lineAtCm: Float64Array.from(cells.lineAtCm),
-    roots: { share, compensationOnset: tree.roots.compensationOnset },
+    roots: roots.inForce,
+    rootsByDay: roots,
     limits: treeLimits(tree.limits),
     bottom: bottomOf(soil),
     cracks: soil.cracks,
@@ -106,12 +113,15 @@ export function curveOf(horizon: Horizon, soil: Soil): SoilCurve {
   return soil.trappedAirFraction === undefined ? fed : withTrappedAir(fed, soil.trappedAirFraction);
 }
 
-function materialOf(grid: Grid, horizons: readonly Horizon[]): Uint8Array {
+/** Number of each cell's horizon; the ball's comes after the last. */
+function materialOf(grid: Grid, horizons: readonly Horizon[], ball: NurseryBall | undefined): Uint8Array {
   const material = new Uint8Array(grid.cells);
   for (let c = 0; c < grid.cells; c++) {
     const layer = (c / grid.lanes) | 0;
     const middleCm = (grid.layerEdgesCm[layer] + grid.layerEdgesCm[layer + 1]) / 2;
-    material[c] = horizons.findIndex((h) => middleCm < h.toCm);
+    const inBall =
+      ball !== undefined && middleCm < ball.depthCm && grid.laneEdgesCm[c % grid.lanes] < ball.diameterCm / 2 - 1e-6;
+    material[c] = inBall ? horizons.length : horizons.findIndex((h) => middleCm < h.toCm);
   }
   return material;
 }

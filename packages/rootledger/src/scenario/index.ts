@@ -32,3 +32,4 @@ export type { SolutesInRun, SolutesMaker, SolutesSetup } from "./solutes-in-run.
 export { treesOf } from "./supply.js";
 export { surfaceDefaults } from "./surface-defaults.js";
 export type { Valve, ValveMaker, ValveSnapshot } from "./valve.js";
+export { type YoungTree, youngTree } from "./young-tree.js";

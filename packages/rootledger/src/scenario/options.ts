@@ -3,6 +3,7 @@ import type { WaterEngine } from "../water/engine.js";
 import type { TreeName } from "../water/result.js";
 import type { SolutesMaker } from "./solutes-in-run.js";
 import type { ValveMaker } from "./valve.js";
+import type { YoungTree } from "./young-tree.js";
 
 /** Makes the engine that moves the water; both engines answer the same scenario with the same kind of result. */
 export type EngineMaker = (setup: WaterSetup) => WaterEngine;
@@ -24,6 +25,11 @@ export interface SimulateOptions {
    * that a page which only runs calendars does not load it.
    */
   readonly valve?: ValveMaker;
+  /**
+   * `youngTree` of rootledger/scenario: nursery ball, roots in the litter, roots that grow. A scenario that has one of them cannot run
+   * without.
+   */
+  readonly youngTree?: YoungTree;
   /** Default: the mean tree alone. */
   readonly trees?: readonly TreeName[];
   /** Asks for the other geometry than the layout's rule would choose. */

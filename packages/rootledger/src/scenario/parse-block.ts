@@ -1,18 +1,18 @@
 import { lineContentLPerTree } from "../lines/line-content.js";
 import { dayNumber } from "../numeric/day-number.js";
-import type { CropPreset } from "../tree/crop-preset.js";
 import type { DefaultUsed } from "../water/result.js";
-import { presetOf, rootDefaults } from "./crop-defaults.js";
+import { presetOf } from "./crop-defaults.js";
 import type { DayAir } from "./day-air.js";
 import { defaults } from "./defaults.js";
 import { type Fault, fault } from "./faults.js";
 import { pick } from "./parse-default.js";
 import { filledLimits } from "./parse-limits.js";
+import { filledBall, filledRoots } from "./parse-roots.js";
 import { filledSalt, filledSoilNitrogen } from "./parse-solutes.js";
 import { filledSurface } from "./parse-surface.js";
 import { filledDemand } from "./parse-tree.js";
-import type { Block, Lines, Roots, Season, SiteWeather } from "./scenario.js";
-import type { BlockFile, LinesFile, RootsFile, TreeFile } from "./schema-block.js";
+import type { Block, Lines, Season, SiteWeather } from "./scenario.js";
+import type { BlockFile, LinesFile, TreeFile } from "./schema-block.js";
 import { treeDays } from "./tree-days.js";
 
 /** Nearer than this two lines, or a line and mid-alley, leave no room for lanes between them, m. Our choice. */
@@ -59,25 +59,6 @@ export function kcbFaults(points: NonNullable<TreeFile["kcb"]>, path: string): F
     if (i === 0 || dayNumber(point.date) > dayNumber(points[i - 1].date)) return [];
     return [fault("dates-not-rising", `${path}[${i}].date`, point.date, { before: points[i - 1].date })];
   });
-}
-
-function filledRoots(file: RootsFile, path: string, preset: CropPreset | undefined, used: DefaultUsed[]): Roots {
-  const usual = rootDefaults(preset);
-  return {
-    depthCm: pick(used, `${path}.depthCm`, file.depthCm, usual.rootDepthCm),
-    topShare: pick(used, `${path}.topShare`, file.topShare, usual.topShare),
-    lateral: filledLateral(file.lateral, `${path}.lateral`, used),
-    compensationOnset: pick(used, `${path}.compensationOnset`, file.compensationOnset, defaults.compensationOnset),
-  };
-}
-
-function filledLateral(file: RootsFile["lateral"], path: string, used: DefaultUsed[]): Roots["lateral"] {
-  if (file === undefined) return { kind: pick(used, `${path}.kind`, undefined, defaults.lateralKind) };
-  if (file.kind !== "along-lines") return file;
-  return {
-    kind: file.kind,
-    halfWidthCm: pick(used, `${path}.halfWidthCm`, file.halfWidthCm, defaults.lateralHalfWidthCm),
-  };
 }
 
 function filledDrainOut(
@@ -130,7 +111,8 @@ export function filledBlock(
       canopyDiameterM: tree.canopyDiameterM,
       kcb: tree.kcb ?? [],
       ...(worked === undefined ? {} : { days: worked.days }),
-      roots: filledRoots(tree.roots ?? {}, `${path}.tree.roots`, preset, used),
+      roots: filledRoots(tree.roots ?? {}, { ball: tree.ball, preset }, `${path}.tree.roots`, used),
+      ...(tree.ball === undefined ? {} : { ball: filledBall(tree.ball, `${path}.tree.ball`, used) }),
       limits: filledLimits(tree.limits ?? {}, `${path}.tree.limits`, preset, used),
     },
     lines: {

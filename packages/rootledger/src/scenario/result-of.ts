@@ -60,7 +60,7 @@ function byCell(byTree: Float64Array, cells: number, trees: number): Float64Arra
 }
 
 function sectionOf(prepared: Prepared): Section {
-  const { grid, ground, roots, limits } = prepared;
+  const { grid, ground, rootsByDay: roots, limits } = prepared;
   return {
     geometry: grid.geometry,
     geometryReason: prepared.geometryReason,
@@ -70,9 +70,9 @@ function sectionOf(prepared: Prepared): Section {
     lanes: grid.lanes,
     lineAtCm: prepared.lineAtCm,
     volumeCm3: grid.volumeCm3,
-    rootShare: roots.share,
-    rootsReason: prepared.rootsReason,
-    wetByLane: prepared.wetByLane,
+    rootShare: roots.days[roots.days.length - 1],
+    rootsReason: roots.reason,
+    wetByLane: roots.wetByLane,
     thetaSaturated: ground.thetaSaturated,
     thetaResidual: ground.thetaResidual,
     thetaAtAirReturn: thetaAtHead(ground, limits.airReturnHeadCm),
@@ -81,14 +81,15 @@ function sectionOf(prepared: Prepared): Section {
 }
 
 function windowOf(prepared: Prepared, section: Section): Window {
-  const { limits, roots, grid } = prepared;
+  const { limits, grid } = prepared;
   let air = 0;
   let pull = 0;
   let lendCm3 = 0;
   for (let c = 0; c < grid.cells; c++) {
-    air += roots.share[c] * section.thetaAtAirReturn[c];
-    pull += roots.share[c] * section.thetaAtPullLimit[c];
-    if (roots.share[c] > 0) lendCm3 += grid.volumeCm3[c] * (section.thetaAtAirReturn[c] - section.thetaAtPullLimit[c]);
+    air += section.rootShare[c] * section.thetaAtAirReturn[c];
+    pull += section.rootShare[c] * section.thetaAtPullLimit[c];
+    if (section.rootShare[c] > 0)
+      lendCm3 += grid.volumeCm3[c] * (section.thetaAtAirReturn[c] - section.thetaAtPullLimit[c]);
   }
   const mm = prepared.rootedDepthCm * mmPerCm;
   return {

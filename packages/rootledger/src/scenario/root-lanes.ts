@@ -35,7 +35,9 @@ export function rootLanes(block: Block, grid: Grid, emitters: Emitters, top: Soi
   return {
     rootByLane:
       grid.geometry === "ring"
-        ? rootsByRing(grid, rootedAreaCm2(block, lateral, emitters, wide))
+        ? lateral.kind === "wetted-lanes"
+          ? sharesByArea(grid, wetByLane(grid, emitters, wide))
+          : rootsByRing(grid, rootedAreaCm2(block, lateral))
         : rootsByStrip(block, grid, emitters, lateral, wide),
     wetByLane: wetByLane(grid, emitters, reachCm),
     reason: `${reasonOf(lateral, wide)}; ground within ${reachCm.toPrecision(2)} cm of a line counts as wetted`,
@@ -75,16 +77,20 @@ function rootsByStrip(
   );
 }
 
-/** Ground with roots, cm2 per tree: round the emitters, along the lines or round the trunk, at most all of it. */
-function rootedAreaCm2(block: Block, lateral: Roots["lateral"], { openEmitters }: Emitters, wideCm: number): number {
+/** Ground with roots, cm2 per tree: along the lines or round the trunk, at most all of it. */
+function rootedAreaCm2(block: Block, lateral: Exclude<Roots["lateral"], { readonly kind: "wetted-lanes" }>): number {
   const groundCm2 = block.treeSpacingM * block.rowSpacingM * cmPerM * cmPerM;
   const area =
     lateral.kind === "disc"
       ? Math.PI * lateral.radiusCm * lateral.radiusCm
-      : lateral.kind === "wetted-lanes"
-        ? Math.PI * wideCm * wideCm * openEmitters
-        : 2 * lateral.halfWidthCm * block.lines.offsetsM.length * block.treeSpacingM * cmPerM;
+      : 2 * lateral.halfWidthCm * block.lines.offsetsM.length * block.treeSpacingM * cmPerM;
   return area < groundCm2 ? area : groundCm2;
+}
+
+function sharesByArea(grid: Grid, covered: Float64Array): Float64Array {
+  const area = covered.map((part, j) => part * grid.laneAreaCm2[j]);
+  const whole = area.reduce((sum, cm2) => sum + cm2, 0);
+  return area.map((cm2) => cm2 / whole);
 }
 
 /** Roots fill the rings from the emitters outward until their area is used up, then the rest lane; even within it. */
@@ -99,12 +105,16 @@ function rootsByRing(grid: Grid, areaCm2: number): Float64Array {
   return share;
 }
 
+/** Rings end at a wall before the last lane, which no emitter reaches. */
 function wetByLane({ geometry, lanes, laneEdgesCm }: Grid, { lineAtCm }: Emitters, reachCm: number): Float64Array {
   return Float64Array.from({ length: lanes }, (_, j) => {
     const from = laneEdgesCm[j];
     const to = laneEdgesCm[j + 1];
     if (geometry === "strip") return lengthNearLines(from, to, lineAtCm, reachCm) / (to - from);
-    const end = reachCm < to ? reachCm : to;
-    return end > from ? (end * end - from * from) / (to * to - from * from) : 0;
+    if (j === lanes - 1) return 0;
+    const [at] = lineAtCm;
+    const start = from > at - reachCm ? from : at - reachCm;
+    const end = to < at + reachCm ? to : at + reachCm;
+    return end > start ? (end * end - start * start) / (to * to - from * from) : 0;
   });
 }

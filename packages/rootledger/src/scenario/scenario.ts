@@ -1,6 +1,8 @@
 import type { Material } from "../ground/material.js";
 import type { LineDrain } from "../programme/emitter-schedule.js";
 import type { Programme } from "../programme/programme.js";
+import type { LitterRoots } from "../tree/litter-roots.js";
+import type { RootPoint } from "../tree/root-points.js";
 
 export type { Structure as StructureWord } from "../ground/structure.js";
 export type { Programme, Run } from "../programme/programme.js";
@@ -108,6 +110,7 @@ export interface Tree {
   readonly days?: TreeDays;
   readonly roots: Roots;
   readonly limits: Limits;
+  readonly ball?: NurseryBall;
 }
 
 /** The tree by day of the season. */
@@ -130,6 +133,19 @@ export interface Roots {
     | { readonly kind: "along-lines"; readonly halfWidthCm: number }
     | { readonly kind: "disc"; readonly radiusCm: number };
   readonly compensationOnset: number;
+  /** Roots in the leaf litter; a horizon of its own should give the litter's curve. */
+  readonly litter?: LitterRoots;
+  /** Roots that reach farther by date, at most to `depthCm`. */
+  readonly growth?: readonly RootPoint[];
+}
+
+/** The medium that a young tree came in. Its ground is then rings round the trunk, with all open emitters evenly round it. */
+export interface NurseryBall {
+  readonly diameterCm: number;
+  readonly depthCm: number;
+  /** Of the open emitters from the trunk. */
+  readonly emitterDistanceCm: number;
+  readonly material: Material;
 }
 
 export interface Limits {

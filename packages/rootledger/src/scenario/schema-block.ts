@@ -1,7 +1,8 @@
 import { z } from "zod";
 import { defaults } from "./defaults.js";
 import { type TreeDemandFile, treeDemandFields } from "./schema-crop.js";
-import { between, isoDate, monthDay, named, openFraction, orDefault, positive, whole } from "./schema-fields.js";
+import { between, isoDate, monthDay, named, orDefault, positive, whole } from "./schema-fields.js";
+import { type BallFile, ballSchema, type RootsFile, rootsSchema } from "./schema-roots.js";
 import { type SaltFile, type SoilNitrogenFile, saltSchema, soilNitrogenSchema } from "./schema-solutes.js";
 import { type SurfaceFile, surfaceSchema } from "./schema-surface.js";
 
@@ -18,17 +19,6 @@ export interface DrainOutFile {
   innerDiameterMm: number;
   drainHours?: number | undefined;
   lowTreesFraction?: number | undefined;
-}
-
-export interface RootsFile {
-  depthCm?: number | undefined;
-  topShare?: number | undefined;
-  lateral?:
-    | { kind: "wetted-lanes" }
-    | { kind: "along-lines"; halfWidthCm?: number | undefined }
-    | { kind: "disc"; radiusCm: number }
-    | undefined;
-  compensationOnset?: number | undefined;
 }
 
 export interface LimitsFile extends OwnLimitsFile {
@@ -56,6 +46,7 @@ export interface TreeFile extends TreeDemandFile {
   canopyDiameterM: number;
   kcb?: { date: string; kcb: number }[] | undefined;
   roots?: RootsFile | undefined;
+  ball?: BallFile | undefined;
   limits?: LimitsFile | undefined;
 }
 
@@ -96,35 +87,6 @@ export const linesSchema: z.ZodType<LinesFile> = z.strictObject({
     })
     .optional()
     .describe("Lines that run empty after every closing and fill again at every start. Left out: they stay full."),
-});
-
-const lateralSchema = z.discriminatedUnion("kind", [
-  z.strictObject({ kind: z.literal("wetted-lanes") }),
-  z.strictObject({
-    kind: z.literal("along-lines"),
-    halfWidthCm: orDefault(
-      between(5, 500, "Roots are even within this distance of any line, cm."),
-      defaults.lateralHalfWidthCm,
-    ),
-  }),
-  z.strictObject({
-    kind: z.literal("disc"),
-    radiusCm: between(5, 1500, "Roots are even over a disc of this radius round the trunk, cm."),
-  }),
-]);
-
-const rootsSchema: z.ZodType<RootsFile> = z.strictObject({
-  depthCm: orDefault(between(5, 300, "Rooted depth, cm."), defaults.rootDepthCm),
-  topShare: orDefault(openFraction("Share of all roots in the top 20 cm."), defaults.topShare),
-  lateral: lateralSchema
-    .optional()
-    .describe(
-      "How the roots spread sideways. Default: wetted-lanes, as far from the lines as layout, emitter and soil of the top horizon keep the ground wet.",
-    ),
-  compensationOnset: orDefault(
-    between(0.05, 1, "Stress ratio below which well-watered roots stop making up for thirsty ones; 1: never."),
-    defaults.compensationOnset,
-  ),
 });
 
 const pullLimitKPa = positive(1500, "Tension beyond which the tree draws little, kPa.");
@@ -186,6 +148,9 @@ export const treeSchema: z.ZodType<TreeFile> = z
     kcb: kcbSchema.optional(),
     ...treeDemandFields,
     roots: rootsSchema.optional(),
+    ball: ballSchema
+      .optional()
+      .describe("Nursery ball of a tree just planted, a medium of its own. Left out: the tree stands in the soil."),
     limits: limitsSchema.optional(),
   })
   .meta({ oneOf: oneDemand });

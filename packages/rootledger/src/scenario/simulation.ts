@@ -92,7 +92,7 @@ export interface Simulation {
  * @example const run = createSimulation(scenario); while (run.status().kind === "running") run.step();
  */
 export function createSimulation(scenario: Scenario, options: SimulateOptions = {}): Simulation {
-  const prepared = groundOf(scenario, { lanes: options.lanes, geometry: options.geometry });
+  const prepared = groundOf(scenario, options);
   const demand = demandOf(scenario, prepared);
   const treeNames = options.trees ?? ["mean"];
   const solutes = solutesOf(scenario, prepared, demand, treeNames, options);

@@ -5,6 +5,7 @@ import type { TreeName } from "../water/result.js";
 import { type Demand, rainRate, sunShareOf } from "./demand.js";
 import type { Prepared } from "./ground-of.js";
 import { bringIntoForce } from "./limits-by-day.js";
+import { bringRootsIntoForce } from "./roots-by-day.js";
 import type { Valve } from "./valve.js";
 
 /** What one tree receives: part i of the schedule ends at `momentsH[i]`. */
@@ -84,6 +85,7 @@ function advanceHour(
   const soilShare = demand.rainShares?.soil;
   clearFluxes(fluxes);
   bringIntoForce(demand.limits, day);
+  bringRootsIntoForce(prepared.rootsByDay, day);
   state.timeH = hour;
   let fromH = hour;
   let at = place;

@@ -47,6 +47,7 @@ export {
 export { kcbByDay } from "./kcb-by-day.js";
 export { concentrationFactor, quarterUptake, soilWaterEcByQuarter } from "./leaching-concentration.js";
 export { leachingRequirement, leachingRequirementFrequent } from "./leaching-requirement.js";
+export { type LitterRoots, rootDepthShareWithLitter } from "./litter-roots.js";
 export {
   type CoverRule,
   largestNetDepthMm,
@@ -71,6 +72,7 @@ export { pullLimitByDemand } from "./pull-limit-by-demand.js";
 export { rootDepthShare } from "./root-depth-share.js";
 export { rootDepthWithKcbM } from "./root-growth.js";
 export { type LateralRoots, rootLaneShare } from "./root-lane-share.js";
+export { type RootPoint, rootsOnDay } from "./root-points.js";
 export { faoSaltSource, faoSaltTable, maasHoffmanSource, maasHoffmanTable, type SaltRow } from "./salinity-table.js";
 export { eceAtFraction, type SaltTolerance, saltFactor, stressFromHarvest } from "./salinity-tolerance.js";
 export {

@@ -47,7 +47,8 @@ export function refinedRichardsEngine(setup: RefinedSetup): RefinedEngine {
   }
   const material = Uint8Array.from(cellOf, (c) => ground.material[c]);
   const fineGround = fillGround(fine, ground.tables, material);
-  const share = setup.rootShare?.(fine) ?? spreadRoots(roots, coarse, fine, cellOf);
+  const ownShare = setup.rootShare?.(fine);
+  const share = ownShare ?? spreadRoots(roots, coarse, fine, cellOf);
   const weight = hourWeights(share, coarse, fine, cellOf);
   const { evaporationOn } = setup;
   const engine = richardsEngine({
@@ -77,6 +78,8 @@ export function refinedRichardsEngine(setup: RefinedSetup): RefinedEngine {
       fineForcing.rainCm3PerH[j] = forcing.rainCm3PerH[laneOf[j]] * part;
       fineForcing.evaporationCm3PerH[j] = forcing.evaporationCm3PerH[laneOf[j]] * part;
     }
+    // Roots may grow from day to day.
+    if (ownShare === undefined) share.set(spreadRoots(roots, coarse, fine, cellOf));
     clearFluxes(fineFluxes);
     if (fluxes.faces === undefined) delete fineFluxes.faces;
     else if (fineFluxes.faces === undefined) fineFluxes.faces = faceSums(fine);

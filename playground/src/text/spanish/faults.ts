@@ -24,6 +24,7 @@ export const faultRules: Readonly<Record<FaultCode, string>> = {
   "residual-not-below-saturated": "debe ser menor que thetaSaturated, $saturated",
   "profile-above-roots": "debe llegar tan hondo como las raíces, $depth cm",
   "too-near-roots": "debe ser igual a la profundidad de las raíces, $depth cm, o distar al menos $thickness cm",
+  "too-near": "debe ser igual a $other, $value cm, o distar al menos $apart cm",
   "only-beside": "debe omitirse junto a $given: solo va con $others",
   "no-such-curve": "no da una curva de suelo: $reason",
   "not-above": "debe ser mayor que $other, $limit",
