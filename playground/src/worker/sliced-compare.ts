@@ -1,6 +1,5 @@
 import { createSimulation, type Result, type SimulateOptions, type Simulation } from "rootledger";
 import { type Arm, type Comparison, type ComparisonResult, gather, scenarioOf } from "rootledger/compare";
-import { seasonSolutes, youngTree } from "rootledger/scenario";
 
 /** Work between two looks at the message queue. */
 const sliceMs = 16;
@@ -34,13 +33,13 @@ export async function slicedCompare(
   const all = soils.length * programmes.length;
   const cells = { fromHour: 0, hours: season.days * 24 };
   const arms: Arm[] = [];
+  const extras = needsExtras(comparison) ? (await import("./season-extras.js")).seasonExtras : {};
   for (const soil of soils) {
     for (const programme of programmes) {
       const simulation = createSimulation(scenarioOf(comparison, soil, programme), {
         trees,
         cells,
-        solutes: seasonSolutes,
-        youngTree,
+        ...extras,
       });
       if (prepare && !prepare(simulation, arms.length)) return undefined;
       const result = await slicedRun(simulation, season.days * 24, {
@@ -52,6 +51,13 @@ export async function slicedCompare(
     }
   }
   return gather(comparison, arms, defaultsUsed);
+}
+
+function needsExtras({ block, programmes }: Comparison): boolean {
+  const { roots, ball } = block.tree;
+  const young = ball !== undefined || roots.growth !== undefined || roots.litter !== undefined;
+  const solutes = block.salt !== undefined || block.nitrogen !== undefined;
+  return young || solutes || programmes.some((p) => p.nitrogen ?? p.rule ?? p.limits);
 }
 
 /** Carries one simulation to its end, letting messages in between. @returns undefined once it is outdated */
