@@ -79,7 +79,11 @@ describe("an ensemble", () => {
     const result = await ensemble(own, { members: 3, executor: oneThread(memberRun(own)) });
     expect(result).toMatchObject({ status: "finished", finished: 2, failed: 1 });
     expect(result.failures).toEqual([
-      { member: 1, reason: expect.stringMatching(/roots and ball within the profile/), draw: { "root-depth": 500, kcb: 1 } },
+      {
+        member: 1,
+        reason: expect.stringMatching(/roots and ball within the profile/),
+        draw: { "root-depth": 500, kcb: 1 },
+      },
     ]);
   });
 
