@@ -1,5 +1,5 @@
 import { createSimulation } from "rootledger";
-import { decidedValve, engineOf, parseScenario, seasonSolutes, treesOf, youngTree } from "rootledger/scenario";
+import { everyPart, parseScenario, treesOf } from "rootledger/scenario";
 import { exit, type Io } from "./io.js";
 import { dayCsv } from "./print/csv.js";
 import { faultLines } from "./print/faults.js";
@@ -21,10 +21,7 @@ export async function simulateCommand({ file, output, engine }: Asked, io: Io): 
   const scenario = engine === undefined ? parsed.scenario : { ...parsed.scenario, engine };
   const tell = progress(io);
   const simulation = createSimulation(scenario, {
-    engine: engineOf(scenario),
-    solutes: seasonSolutes,
-    valve: decidedValve,
-    youngTree,
+    ...everyPart(scenario),
     trees: treesOf(scenario.block),
   });
   while (simulation.status().kind === "running") {

@@ -15,9 +15,14 @@ export const hectaresPerAcre = 0.40468564224;
 
 export const m2PerHa = 10000;
 export const kPaPerCbar = 1;
+/**
+ * Mg of salt in a litre of water per dS/m of its EC, for waters below about 5 dS/m (800 beyond). Source: US Salinity Laboratory
+ * (1954), Agriculture Handbook 60; FAO-29 (1985). From memory.
+ */
+export const saltMgPerLPerDsPerM = 640;
 /** Electrical conductivity of water: 1 dS/m is 1000 uS/cm and 100 mS/m. */
-export const microSPerCmPerDSPerM = 1000;
-export const mSPerMPerDSPerM = 100;
+export const microSPerCmPerDsPerM = 1000;
+export const mSPerMPerDsPerM = 100;
 
 /** Tension in kPa (positive) to matric head in cm (negative). @example headFromTension(10) // -102 */
 export const headFromTension = (tensionKPa: number): number => -tensionKPa * cmPerKPa;

@@ -4,9 +4,9 @@ import {
   kPaPerCbar,
   litresPerGallon,
   m2PerHa,
-  microSPerCmPerDSPerM,
+  microSPerCmPerDsPerM,
   mmPerCm,
-  mSPerMPerDSPerM,
+  mSPerMPerDsPerM,
 } from "rootledger/units";
 
 /** A unit as it stands behind a number, and how many of the model's own units it holds. */
@@ -22,8 +22,8 @@ export const unitChoices = {
   tension: { kPa: { text: "kPa", holds: 1 }, cbar: { text: "cbar", holds: kPaPerCbar } },
   salt: {
     "dS/m": { text: "dS/m", holds: 1 },
-    "uS/cm": { text: "µS/cm", holds: 1 / microSPerCmPerDSPerM },
-    "mS/m": { text: "mS/m", holds: 1 / mSPerMPerDSPerM },
+    "uS/cm": { text: "µS/cm", holds: 1 / microSPerCmPerDsPerM },
+    "mS/m": { text: "mS/m", holds: 1 / mSPerMPerDsPerM },
   },
   area: { ha: { text: "ha", holds: m2PerHa }, ac: { text: "ac", holds: hectaresPerAcre * m2PerHa } },
 } as const satisfies Readonly<Record<string, Readonly<Record<string, UnitShown>>>>;

@@ -1,6 +1,6 @@
 import { createSimulation, type Result } from "rootledger";
 import { type Arm, type Comparison, type ComparisonResult, gather, scenarioOf } from "rootledger/compare";
-import { engineOf, seasonSolutes, youngTree } from "rootledger/scenario";
+import { everyPart } from "rootledger/scenario";
 import type { CheckAnswer, CheckRequest } from "./protocol.js";
 import { type Slices, slicedCompare, slicedRun } from "./sliced-compare.js";
 import { beginFrom } from "./soil-memory.js";
@@ -43,9 +43,7 @@ export async function checkWithPhysics(
     for (const programme of programmes) {
       const scenario = scenarioOf(slow, soil, programme);
       const simulation = createSimulation(scenario, {
-        engine: engineOf(scenario),
-        solutes: seasonSolutes,
-        youngTree,
+        ...everyPart(scenario),
         trees: ["mean"],
       });
       beginFrom(simulation, starts[physics.length]!);

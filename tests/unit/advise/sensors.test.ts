@@ -1,6 +1,5 @@
 import { simulate } from "rootledger";
 import {
-  cellAt,
   fitReadings,
   judgeReadings,
   pitAnswer,
@@ -13,6 +12,7 @@ import {
 import { defaultPriors } from "rootledger/chance";
 import { defaultSoilCurve } from "rootledger/ground";
 import { kSatFromPondCmPerH, stripPondHalfWidthCm, woodingPondRadiusCm } from "rootledger/lines";
+import { sensorCell } from "rootledger/programme";
 import type { Scenario } from "rootledger/scenario";
 import { describe, expect, test } from "vitest";
 import { calendar, scenarioWith } from "../../support/scenario.js";
@@ -39,7 +39,7 @@ describe("the sensor twin", () => {
   test("reads the cell that the place lies in", () => {
     const { section, cells } = simulate(scenario, { cells: { fromHour: 72, hours: 96 } });
     const [shallow] = sensorTraces(scenario, window);
-    const cell = cellAt(section, places[0]!);
+    const cell = sensorCell(section, section.lineAtCm[0]!, places[0]!);
     const count = section.layers * section.lanes;
     expect(section.layerEdgesCm[Math.floor(cell / section.lanes)]).toBeLessThanOrEqual(20);
     shallow!.theta.forEach((theta, h) => {
@@ -52,7 +52,9 @@ describe("the sensor twin", () => {
   });
 
   test("refuses places outside the ground and hours outside the season", () => {
-    expect(() => sensorTraces(scenario, { ...window, places: [{ depthCm: 120, fromLineCm: 0 }] })).toThrow(/within/);
+    expect(() => sensorTraces(scenario, { ...window, places: [{ depthCm: 120, fromLineCm: 0 }] })).toThrow(
+      /a place down to 100 cm/,
+    );
     expect(() => sensorTraces(scenario, { ...window, hours: 500 })).toThrow(/season/);
   });
 

@@ -12,7 +12,7 @@ test("grams put in are grams that come out: sector, run and injection agree to 1
       number(1, 300),
       number(30, 600),
       (n, trees, litresPerTree, runMinutes) => {
-        const dose = fertigationDose({ gramsPerTree: { N: n }, trees, litresPerTree, runMinutes, waterDSPerM: 0.3 });
+        const dose = fertigationDose({ gramsPerTree: { N: n }, trees, litresPerTree, runMinutes, waterEcDsPerM: 0.3 });
         const total = 1000 * dose.kgPerSector.N!;
         const near = (grams: number) => expect(Math.abs(grams - total)).toBeLessThanOrEqual(1e-9 * total);
         near((dose.mgPerL.N! / 1000) * litresPerTree * trees);
@@ -32,7 +32,7 @@ test("grams put in are grams that come out: sector, run and injection agree to 1
 // Common practice, no source: 5 g N, 2 g P2O5 and 5 g K for a young tree, meant per tree and not certainly per day.
 test("that dose in a young tree's 8 L of one day raises the concentration warning; spread over a month's water it does not", () => {
   const gramsPerTree = { N: 5, P2O5: 2, K: 5 };
-  const daily = fertigationDose({ gramsPerTree, trees: 400, litresPerTree: 8, runMinutes: 120, waterDSPerM: 0.3 });
+  const daily = fertigationDose({ gramsPerTree, trees: 400, litresPerTree: 8, runMinutes: 120, waterEcDsPerM: 0.3 });
   expect(daily.mgPerL.N).toBeCloseTo(625, 9);
   expect(daily.warnings.map(({ code }) => code)).toEqual(["too-concentrated"]);
   const spread = { N: 5 / 30, P2O5: 2 / 30, K: 5 / 30 };
@@ -41,7 +41,7 @@ test("that dose in a young tree's 8 L of one day raises the concentration warnin
     trees: 400,
     litresPerTree: 8,
     runMinutes: 120,
-    waterDSPerM: 0.3,
+    waterEcDsPerM: 0.3,
   });
   expect(monthly.warnings).toEqual([]);
 });
@@ -53,11 +53,11 @@ test("a run shorter than travel, injection and flush is named", () => {
     trees: 10,
     litresPerTree: 40,
     runMinutes: 80,
-    waterDSPerM: 0,
+    waterEcDsPerM: 0,
   });
   expect(short.warnings).toEqual([{ code: "run-too-short", runMinutes: 80, shortestMinutes: 100 }]);
   expect([short.injectFromMinutes, short.injectToMinutes, short.flushMinutes]).toEqual([25, 70, 10]);
   expect(() =>
-    fertigationDose({ gramsPerTree: { N: -1 }, trees: 1, litresPerTree: 1, runMinutes: 1, waterDSPerM: 0 }),
+    fertigationDose({ gramsPerTree: { N: -1 }, trees: 1, litresPerTree: 1, runMinutes: 1, waterEcDsPerM: 0 }),
   ).toThrow(RangeError);
 });

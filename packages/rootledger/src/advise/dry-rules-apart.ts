@@ -1,4 +1,7 @@
+import { bisect } from "../numeric/bisect.js";
+import { everyPart } from "../scenario/every-part.js";
 import { groundOf } from "../scenario/ground-of.js";
+import { spellShare } from "../scenario/measures.js";
 import { simulate } from "../scenario/run.js";
 import type { Scenario } from "../scenario/scenario.js";
 import { youngTree } from "../scenario/young-tree.js";
@@ -29,8 +32,6 @@ export interface DryRulesApart {
 }
 
 const wiltingKPa = 1500;
-/** Share of the roots that must be thirsty for the tension rule to say so; the longest spells use it too. */
-const concernedShare = 0.25;
 
 /**
  * One run under two published rules for thirst: FAO-56's depletion fraction p of the whole root zone, adjusted for the day's demand
@@ -56,7 +57,7 @@ export function dryRulesApart(
   const fullMm = waterMm(fieldCapacityKPa);
   const totalMm = fullMm - waterMm(wiltingKPa);
   const { pullLimitHeadCm } = prepared.limits;
-  const result = simulate(scenario, { youngTree });
+  const result = simulate(scenario, everyPart(scenario));
   const water = column(result.hours, "rootZoneWater").values;
   const thirsty = column(result.hours, "thirstyShare").values;
   const wantedL = column(result.days, "wanted").values;
@@ -66,27 +67,17 @@ export function dryRulesApart(
     const demandMm = ((wantedL[(hour / 24) | 0] * 1000) / prepared.groundCm2) * mmPerCm;
     const p = depletionFractionFor(depletionFraction, demandMm);
     const byDepletion = stressCoefficient(fullMm - water[hour], totalMm, p) < 1;
-    const byTension = thirsty[hour] >= concernedShare;
+    const byTension = thirsty[hour] >= spellShare;
     counts[byDepletion ? (byTension ? "both" : "onlyDepletion") : byTension ? "onlyTension" : "neither"] += 1;
   }
   const wantedMm = fullMm - depletionFraction * totalMm;
   return {
     hours: endH,
     ...counts,
-    depletionBeginsKPa: tensionWhere((kPa) => waterMm(kPa) - wantedMm, fieldCapacityKPa),
+    depletionBeginsKPa: Math.exp(
+      bisect((lnKPa) => waterMm(Math.exp(lnKPa)) - wantedMm, Math.log(fieldCapacityKPa), Math.log(wiltingKPa)),
+    ),
     pullLimitKPa: tensionFromHead(pullLimitHeadCm),
     pullLimitDepletion: (fullMm - waterMm(tensionFromHead(pullLimitHeadCm))) / totalMm,
   };
-}
-
-/** Tension between field capacity and wilting at which a falling difference is 0, on a logarithmic scale, kPa. */
-function tensionWhere(difference: (kPa: number) => number, fromKPa: number): number {
-  let low = Math.log(fromKPa);
-  let high = Math.log(wiltingKPa);
-  for (let k = 0; k < 60; k++) {
-    const middle = (low + high) / 2;
-    if (difference(Math.exp(middle)) > 0) low = middle;
-    else high = middle;
-  }
-  return Math.exp((low + high) / 2);
 }

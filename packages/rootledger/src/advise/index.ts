@@ -8,7 +8,7 @@ export {
   type ReadingsVerdict,
   tensiometerRangeKPa,
 } from "./judge-readings.js";
-export { cellAt, type Places, type SensorPlace } from "./sensor-place.js";
+export type { SensorPlace } from "./sensor-place.js";
 export {
   type SensorTwin,
   sensorTraces,

@@ -1,10 +1,11 @@
 import { dateOf, dayNumber } from "../numeric/day-number.js";
+import { sensorCell } from "../programme/sensor-cell.js";
 import { groundOf } from "../scenario/ground-of.js";
 import { isWithin } from "../scenario/limits-by-day.js";
 import type { Limits, Scenario } from "../scenario/scenario.js";
 import { youngTree } from "../scenario/young-tree.js";
 import { headFromTension } from "../units.js";
-import { cellAt, type SensorPlace } from "./sensor-place.js";
+import type { SensorPlace } from "./sensor-place.js";
 import type { SensorTwin } from "./sensor-twin.js";
 
 /** A reading of a tensiometer: hours since the season's first midnight, kPa. */
@@ -51,7 +52,6 @@ export function judgeReadings(
   twin: { readonly fromHour: number; readonly sensors: readonly SensorTwin[] },
 ): ReadingsVerdict {
   const { grid, ground, lineAtCm } = groundOf(scenario, { youngTree });
-  const section = { ...grid, lineAtCm };
   const counts = { thirsty: 0, fine: 0, airless: 0 };
   let inside = 0;
   let outside = 0;
@@ -60,7 +60,7 @@ export function judgeReadings(
     if (!(tensionKPa >= 0 && tensionKPa < Number.POSITIVE_INFINITY)) {
       throw new RangeError(`judgeReadings requires tensions from 0 kPa: got ${tensionKPa}`);
     }
-    const cell = cellAt(section, reading);
+    const cell = sensorCell(grid, lineAtCm[0], reading);
     const limits = limitsAt(scenario, hour);
     const { thetaSaturated, thetaAt } = ground.tables[ground.material[cell]].curve;
     const air = thetaSaturated - thetaAt(headFromTension(tensionKPa));

@@ -1,5 +1,7 @@
 import { type DrawSource, drawMaker } from "../chance/draw.js";
 import { editComparison } from "../chance/edit.js";
+import { sensorCell } from "../programme/sensor-cell.js";
+import { everyPart } from "../scenario/every-part.js";
 import { groundOf } from "../scenario/ground-of.js";
 import type { SimulateOptions } from "../scenario/options.js";
 import type { Scenario, SiteWeather } from "../scenario/scenario.js";
@@ -7,7 +9,7 @@ import { createSimulation } from "../scenario/simulation.js";
 import { youngTree } from "../scenario/young-tree.js";
 import { tensionFromHead } from "../units.js";
 import { cellValues, lookUpInto } from "../water/ground.js";
-import { cellAt, type SensorPlace } from "./sensor-place.js";
+import type { SensorPlace } from "./sensor-place.js";
 
 /** What a sensor would read, at whole hours from `fromHour`. */
 export interface Trace {
@@ -49,13 +51,18 @@ export function sensorTraces(scenario: Scenario, window: TwinWindow, options: Tw
       `sensorTraces requires whole hours within the season, 0 to ${seasonH}: got ${hours} from ${fromHour}`,
     );
   }
-  const simulation = createSimulation(scenario, { ...options, trees: ["mean"], cells: { fromHour, hours } });
+  const simulation = createSimulation(scenario, {
+    ...everyPart(scenario),
+    ...options,
+    trees: ["mean"],
+    cells: { fromHour, hours },
+  });
   while (simulation.status().kind === "running" && simulation.hour() < fromHour + hours) simulation.step();
   const { section, cells, status } = simulation.result();
   if (status.kind === "failed") throw new RangeError(`sensorTraces requires a run that can go on: ${status.message}`);
   if (cells === undefined) throw new RangeError("sensorTraces requires cells: got none");
   const { ground } = groundOf(scenario, { lanes: options.lanes, geometry: options.geometry, youngTree });
-  const at = places.map((place) => cellAt(section, place));
+  const at = places.map((place) => sensorCell(section, section.lineAtCm[0], place));
   const traces = places.map((place) => ({
     place,
     tensionKPa: new Float64Array(hours),

@@ -1,4 +1,5 @@
 import { dateOf, dayNumber } from "../numeric/day-number.js";
+import { everyPart } from "../scenario/every-part.js";
 import { groundOf } from "../scenario/ground-of.js";
 import type { Scenario } from "../scenario/scenario.js";
 import { createSimulation } from "../scenario/simulation.js";
@@ -124,7 +125,7 @@ export function sheet(scenario: Scenario, question: SheetQuestion): Sheet {
 
 /** Openings from one day to another, and litres per tree of the first day with water. */
 function wateringOf(scenario: Scenario, day: number, lastDay: number) {
-  const simulation = createSimulation(scenario);
+  const simulation = createSimulation(scenario, everyPart(scenario));
   while (simulation.status().kind === "running" && simulation.hour() < lastDay * 24) simulation.step();
   const { valveH: all } = simulation.result();
   const kept: number[] = [];

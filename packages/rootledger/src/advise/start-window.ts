@@ -1,10 +1,9 @@
+import { everyPart } from "../scenario/every-part.js";
+import { spellShare } from "../scenario/measures.js";
 import type { SimulateOptions } from "../scenario/options.js";
 import type { Scenario } from "../scenario/scenario.js";
 import { createSimulation, type Snapshot } from "../scenario/simulation.js";
 import { column, type TreeName } from "../water/result.js";
-
-/** Share of the roots that must lack air, or water, for the hour to count. Our choice, no source; the longest spells use it too. */
-const concernedShare = 0.25;
 
 /** How the roots fare from now on if nothing is watered. Hours are counted from now. */
 export interface StartWindow {
@@ -47,14 +46,14 @@ export interface StartWindowOptions extends Pick<SimulateOptions, "engine" | "la
  * @example startWindow(scenario, { from: simulation.snapshot() }).safe
  */
 export function startWindow(scenario: Scenario, options: StartWindowOptions = {}): StartWindow {
-  const { from, trees = ["mean"], tree = trees[0], rootShare = concernedShare, ...how } = options;
+  const { from, trees = ["mean"], tree = trees[0], rootShare = spellShare, ...how } = options;
   if (!(rootShare > 0 && rootShare <= 1)) {
     throw new RangeError(`startWindow requires rootShare above 0 and up to 1: got ${rootShare}`);
   }
   const place = trees.indexOf(tree);
   if (place < 0) throw new RangeError(`startWindow requires tree among ${trees.join(", ")}: got ${tree}`);
   const dry: Scenario = { ...scenario, programme: { name: "no watering", runs: [] }, start: startOf(scenario, from) };
-  const simulation = createSimulation(dry, { ...how, trees });
+  const simulation = createSimulation(dry, { ...everyPart(dry), ...how, trees });
   if (from !== undefined) simulation.restore(from);
   const nowH = simulation.hour();
   while (simulation.status().kind === "running") simulation.step();

@@ -5,7 +5,7 @@ export interface SensorSite {
   readonly cell: number;
   /** Middle of the cell. */
   readonly depthCm: number;
-  /** Middle of the cell from the outermost line outward, cm; negative towards the tree row. */
+  /** Middle of the cell from the line nearest the tree row, away from it, cm; negative towards it. */
   readonly fromLineCm: number;
   /** Root mean square distance of the cell's water from the root-weighted mean, m3/m3. */
   readonly distanceTheta: number;
@@ -69,7 +69,7 @@ function siteOf(
   return {
     cell,
     depthCm: (layerEdgesCm[layer] + layerEdgesCm[layer + 1]) / 2,
-    fromLineCm: geometry === "ring" ? across : across - lineAtCm[lineAtCm.length - 1],
+    fromLineCm: geometry === "ring" ? across : across - lineAtCm[0],
     distanceTheta: Math.sqrt(squares / hours),
     swingTheta: high - low,
   };

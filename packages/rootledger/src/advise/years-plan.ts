@@ -55,7 +55,7 @@ const ageStepYears = 0.04;
  * @example yearsPlan(question).years[0].plug.openPerTree
  */
 export function yearsPlan(question: YearsQuestion): YearsPlan {
-  const { agesYears, canopy, layout, rootsPerCanopy } = question;
+  const { agesYears, layout, rootsPerCanopy } = question;
   if (!(rootsPerCanopy > 0)) throw new RangeError(`yearsPlan requires rootsPerCanopy above 0: got ${rootsPerCanopy}`);
   const emitters = emittersOfTree(layout);
   return {
@@ -65,21 +65,6 @@ export function yearsPlan(question: YearsQuestion): YearsPlan {
       return opensAtYears === undefined ? { offsetM } : { offsetM, opensAtYears };
     }),
   };
-
-  function lineOpens(
-    { wettedRadiusM }: YearsQuestion,
-    all: readonly EmitterPlace[],
-    offsetM: number,
-  ): number | undefined {
-    const nearest = Math.min(...all.filter(({ acrossM }) => acrossM === offsetM).map(({ fromTrunkM }) => fromTrunkM));
-    const closest = Math.min(...all.map(({ fromTrunkM }) => fromTrunkM));
-    const last = canopy[canopy.length - 1].ageYears;
-    if (nearest <= closest + 1e-9) return 0;
-    for (let age = 0; age <= last + 1e-9; age += ageStepYears) {
-      if ((rootsPerCanopy * canopyDiameterM(canopy, age)) / 2 + wettedRadiusM >= nearest) return age;
-    }
-    return undefined;
-  }
 }
 
 function yearOf(question: YearsQuestion, emitters: readonly EmitterPlace[], ageYears: number): YearOfPlan {
@@ -112,4 +97,20 @@ function yearOf(question: YearsQuestion, emitters: readonly EmitterPlace[], ageY
     hoursOnHotDay: peak.hotDay.grossLPerTree / (plug.openPerTree * emitterFlowLPerH),
     nutrientsG: Object.fromEntries(Object.entries(nutrientsGPerMatureTree).map(([name, g]) => [name, g * share])),
   };
+}
+
+/** Age at which the roots reach the water of a line, years. */
+function lineOpens(
+  { canopy, rootsPerCanopy, wettedRadiusM }: YearsQuestion,
+  all: readonly EmitterPlace[],
+  offsetM: number,
+): number | undefined {
+  const nearest = Math.min(...all.filter(({ acrossM }) => acrossM === offsetM).map(({ fromTrunkM }) => fromTrunkM));
+  const closest = Math.min(...all.map(({ fromTrunkM }) => fromTrunkM));
+  const last = canopy[canopy.length - 1].ageYears;
+  if (nearest <= closest + 1e-9) return 0;
+  for (let age = 0; age <= last + 1e-9; age += ageStepYears) {
+    if ((rootsPerCanopy * canopyDiameterM(canopy, age)) / 2 + wettedRadiusM >= nearest) return age;
+  }
+  return undefined;
 }

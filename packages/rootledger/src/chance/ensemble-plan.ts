@@ -1,10 +1,8 @@
 import type { Badge, Difference } from "../compare/comparison.js";
 import { type Arm, type Comparison, gather, scenarioOf } from "../compare/index.js";
-import { engineOf } from "../scenario/engine-of.js";
+import { everyPart } from "../scenario/every-part.js";
 import { simulate } from "../scenario/run.js";
 import type { SiteWeather } from "../scenario/scenario.js";
-import { seasonSolutes } from "../scenario/solutes/season-solutes.js";
-import { youngTree } from "../scenario/young-tree.js";
 import type { TreeName } from "../water/result.js";
 import type { DrawSource } from "./draw.js";
 
@@ -50,15 +48,9 @@ export function layoutOf({ comparison, trees }: Pick<EnsemblePlan, "comparison" 
     season: { ...season, days: 1 },
     start: { ...start, kind: "same-state" },
   };
-  const engine = engineOf(comparison);
   const arms = soils.flatMap((soil) =>
     programmes.map((programme): Arm => {
-      const result = simulate(scenarioOf(oneDay, soil, programme), {
-        engine,
-        trees,
-        solutes: seasonSolutes,
-        youngTree,
-      });
+      const result = simulate(scenarioOf(oneDay, soil, programme), { ...everyPart(comparison), trees });
       return { soil: soil.name, programme: programme.name, result };
     }),
   );

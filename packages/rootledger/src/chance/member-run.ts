@@ -1,9 +1,6 @@
 import { type Arm, gather, scenarioOf } from "../compare/index.js";
-import { decidedValve } from "../scenario/decided-valve.js";
-import { engineOf } from "../scenario/engine-of.js";
+import { everyPart } from "../scenario/every-part.js";
 import { simulate } from "../scenario/run.js";
-import { seasonSolutes } from "../scenario/solutes/season-solutes.js";
-import { youngTree } from "../scenario/young-tree.js";
 import { drawMaker } from "./draw.js";
 import { editComparison } from "./edit.js";
 import type { EnsemblePlan } from "./ensemble-plan.js";
@@ -23,10 +20,9 @@ export function memberRun({ comparison, trees, draws, weatherYears }: EnsemblePl
   const drawOf = drawMaker(draws);
   return (member) => {
     const edited = editComparison(comparison, drawOf(member), weatherYears);
-    const engine = engineOf(edited);
+    const how = { ...everyPart(edited), trees };
     const arms = edited.soils.flatMap((soil) =>
       edited.programmes.map((programme): Arm => {
-        const how = { engine, trees, valve: decidedValve, solutes: seasonSolutes, youngTree };
         const result = simulate(scenarioOf(edited, soil, programme), how);
         if (result.status.kind !== "finished")
           throw new RangeError(`${programme.name} on ${soil.name}: ${ending(result)}`);

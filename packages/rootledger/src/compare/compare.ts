@@ -1,13 +1,10 @@
 import { lineLayout } from "../lines/layout.js";
 import type { Programme } from "../programme/programme.js";
-import { decidedValve } from "../scenario/decided-valve.js";
-import { engineOf } from "../scenario/engine-of.js";
+import { everyPart } from "../scenario/every-part.js";
 import type { SimulateOptions } from "../scenario/options.js";
 import { simulate } from "../scenario/run.js";
 import type { Scenario, Soil } from "../scenario/scenario.js";
-import { seasonSolutes } from "../scenario/solutes/season-solutes.js";
 import { treesOf } from "../scenario/supply.js";
-import { youngTree } from "../scenario/young-tree.js";
 import { version } from "../version.js";
 import { type DefaultUsed, measure, type Result } from "../water/result.js";
 import { badgesOf } from "./badges.js";
@@ -55,10 +52,7 @@ export function compare(comparison: Comparison, options: CompareOptions = {}): C
   for (const soil of soils) {
     for (const programme of programmes) {
       const result = simulate(scenarioOf(comparison, soil, programme), {
-        engine: engineOf(comparison),
-        solutes: seasonSolutes,
-        valve: decidedValve,
-        youngTree,
+        ...everyPart(comparison),
         ...options,
         trees,
       });

@@ -1,3 +1,4 @@
+import { saltMgPerLPerDsPerM } from "../units.js";
 import { type InjectionTimes, shortestFertigatedRunMinutes, usualInjection } from "./fertigation.js";
 
 /** Fertiliser given through the lines of a sector in one run. */
@@ -10,9 +11,9 @@ export interface FertigationQuestion {
   readonly runMinutes: number;
   readonly times?: InjectionTimes;
   /** Conductivity of the water before anything is added, dS/m. */
-  readonly waterDSPerM: number;
+  readonly waterEcDsPerM: number;
   /** Conductivity from which irrigation water troubles the crop, dS/m; default 0.75, avocado. */
-  readonly troubleDSPerM?: number;
+  readonly troubleEcDsPerM?: number;
 }
 
 export interface FertigationDose {
@@ -22,7 +23,7 @@ export interface FertigationDose {
   /** While the injector runs; the lines carry it only then. */
   readonly mgPerLInjecting: Readonly<Record<string, number>>;
   /** The least conductivity of the water while the injector runs, dS/m: nutrients alone, what comes with them not counted. */
-  readonly leastDSPerM: number;
+  readonly leastEcDsPerM: number;
   /** When the injector starts and stops, minutes after the valve opens; the rest of the run flushes. */
   readonly injectFromMinutes: number;
   readonly injectToMinutes: number;
@@ -31,13 +32,11 @@ export interface FertigationDose {
 }
 
 export type FertigationWarning =
-  | { readonly code: "too-concentrated"; readonly leastDSPerM: number; readonly troubleDSPerM: number }
+  | { readonly code: "too-concentrated"; readonly leastEcDsPerM: number; readonly troubleEcDsPerM: number }
   | { readonly code: "run-too-short"; readonly runMinutes: number; readonly shortestMinutes: number };
 
 /** Irrigation water troublesome for avocado beyond this, dS/m. Source: Crowley (2008), California Avocado Society Yearbook 91. */
-export const avocadoTroubleDSPerM = 0.75;
-/** Dissolved salts, mg/L, for each dS/m. Source: Ayers & Westcot (1985), FAO Irrigation and Drainage Paper 29 rev. 1, from memory. */
-const mgPerLPerDSPerM = 640;
+export const avocadoTroubleEcDsPerM = 0.75;
 
 /**
  * One fertigation: kg for the sector, mg/L in the water, when to inject and flush, and what to look at first. Backflow comes
@@ -45,14 +44,14 @@ const mgPerLPerDSPerM = 640;
  * labels, local codes and licensed practice decide.
  *
  * @throws RangeError if a dose is negative, or water, trees or minutes are not above 0.
- * @example fertigationDose({ gramsPerTree: { N: 4 }, trees: 100, litresPerTree: 40, runMinutes: 150, waterDSPerM: 0.3 }).mgPerL.N // 100
+ * @example fertigationDose({ gramsPerTree: { N: 4 }, trees: 100, litresPerTree: 40, runMinutes: 150, waterEcDsPerM: 0.3 }).mgPerL.N // 100
  */
 export function fertigationDose(question: FertigationQuestion): FertigationDose {
-  const { gramsPerTree, trees, litresPerTree, runMinutes, waterDSPerM, times = usualInjection } = question;
-  const { troubleDSPerM = avocadoTroubleDSPerM } = question;
-  if (!(trees > 0 && litresPerTree > 0 && runMinutes > 0 && waterDSPerM >= 0)) {
+  const { gramsPerTree, trees, litresPerTree, runMinutes, waterEcDsPerM, times = usualInjection } = question;
+  const { troubleEcDsPerM = avocadoTroubleEcDsPerM } = question;
+  if (!(trees > 0 && litresPerTree > 0 && runMinutes > 0 && waterEcDsPerM >= 0)) {
     throw new RangeError(
-      `fertigationDose requires trees, litres and minutes above 0 and a conductivity from 0: got ${trees}, ${litresPerTree}, ${runMinutes}, ${waterDSPerM}`,
+      `fertigationDose requires trees, litres and minutes above 0 and a conductivity from 0: got ${trees}, ${litresPerTree}, ${runMinutes}, ${waterEcDsPerM}`,
     );
   }
   const nutrients = Object.entries(gramsPerTree);
@@ -65,18 +64,18 @@ export function fertigationDose(question: FertigationQuestion): FertigationDose 
   const mgPerL = each((grams) => (1000 * grams) / litresPerTree);
   const mgPerLInjecting = each((grams) => (1000 * grams) / (litresPerTree * injectedShare));
   const saltMgPerL = Object.values(mgPerLInjecting).reduce((sum, mg) => sum + mg, 0);
-  const leastDSPerM = waterDSPerM + saltMgPerL / mgPerLPerDSPerM;
+  const leastEcDsPerM = waterEcDsPerM + saltMgPerL / saltMgPerLPerDsPerM;
   const shortestMinutes = shortestFertigatedRunMinutes(times);
   const injectFromMinutes = times.travelMinutes;
   const injectToMinutes = injectFromMinutes + times.injectMinutes;
   const warnings: FertigationWarning[] = [];
-  if (leastDSPerM > troubleDSPerM) warnings.push({ code: "too-concentrated", leastDSPerM, troubleDSPerM });
+  if (leastEcDsPerM > troubleEcDsPerM) warnings.push({ code: "too-concentrated", leastEcDsPerM, troubleEcDsPerM });
   if (runMinutes < shortestMinutes) warnings.push({ code: "run-too-short", runMinutes, shortestMinutes });
   return {
     kgPerSector: each((grams) => (grams * trees) / 1000),
     mgPerL,
     mgPerLInjecting,
-    leastDSPerM,
+    leastEcDsPerM,
     injectFromMinutes,
     injectToMinutes,
     flushMinutes: runMinutes > injectToMinutes ? runMinutes - injectToMinutes : 0,

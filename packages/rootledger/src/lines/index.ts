@@ -27,7 +27,7 @@ export {
   usualInjection,
 } from "./fertigation.js";
 export {
-  avocadoTroubleDSPerM,
+  avocadoTroubleEcDsPerM,
   type FertigationDose,
   type FertigationQuestion,
   type FertigationWarning,

@@ -15,5 +15,6 @@ export type { Asked, Morning } from "./morning.js";
 export { amountHours, isDecided, type Programme, pulseHours, type Run, runSpanHours } from "./programme.js";
 export type { Amount, PumpLimits, RuleClock, RuleKind, WateringRule } from "./rule.js";
 export { type CalendarDay, seasonCalendar } from "./season-calendar.js";
+export { sensorCell } from "./sensor-cell.js";
 export { type PulseNeeds, type ShortestPulse, shortestUsefulPulse } from "./shortest-pulse.js";
 export { openHours, valveEvents } from "./valve-events.js";

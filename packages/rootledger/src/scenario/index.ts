@@ -2,6 +2,7 @@ export { cropDefaults } from "./crop-defaults.js";
 export { decidedValve } from "./decided-valve.js";
 export { type Default, defaults } from "./defaults.js";
 export { engineOf } from "./engine-of.js";
+export { everyPart } from "./every-part.js";
 export type { Fault, FaultCode } from "./faults.js";
 export { comparisonJsonSchema, scenarioJsonSchema } from "./json-schema.js";
 export { needDefaults } from "./need-defaults.js";

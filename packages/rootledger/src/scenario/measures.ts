@@ -5,7 +5,7 @@ import { ledgerPlaces, ledgerSize } from "./hour-ledger.js";
 import type { Progress } from "./simulation.js";
 
 /** Share of the roots that must be thirsty or airless for an hour to count in the longest spell. Our choice, no source. */
-const spellShare = 0.25;
+export const spellShare = 0.25;
 
 /**
  * The measures, fixed before any run. Root-hours are hours weighted by the share of roots concerned; severity is hours

@@ -1,13 +1,12 @@
 import type { Practice } from "../tree/practice.js";
 import { cm3PerL } from "../units.js";
 import type { DefaultUsed, Result } from "../water/result.js";
-import { engineOf } from "./engine-of.js";
+import { everyPart } from "./every-part.js";
 import type { Fault } from "./faults.js";
 import { type Files, parseScenario } from "./parse.js";
 import { valueAt } from "./parse-issues.js";
 import { simulate } from "./run.js";
 import type { Scenario } from "./scenario.js";
-import { youngTree } from "./young-tree.js";
 
 /** What became of the water of a practice, means over the days of a season, L per tree and day. */
 export interface PracticeAccount {
@@ -70,7 +69,7 @@ export function practiceAccounts(input: unknown, files: Files, practices: readon
 function run(scenario: Scenario, runs: Scenario["programme"]["runs"]): Result {
   const { programme, start } = scenario;
   const asked = { ...scenario, programme: { ...programme, runs }, start: { ...start, kind: "same-state" } } as const;
-  return simulate(asked, { engine: engineOf(asked), youngTree });
+  return simulate(asked, everyPart(asked));
 }
 
 function accountOf(name: string, watered: Result, dry: Result): PracticeAccount {

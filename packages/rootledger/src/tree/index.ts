@@ -80,7 +80,6 @@ export {
   extractEc,
   osmoticKPaPerDsPerM,
   saltMgPerL,
-  saltMgPerLPerDsPerM,
 } from "./salinity-water.js";
 export {
   coverFromKcb,

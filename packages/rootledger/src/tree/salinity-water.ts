@@ -1,8 +1,4 @@
-/**
- * Mg of salt in a litre of water per dS/m of its EC, for waters below about 5 dS/m (800 beyond). Source: US Salinity Laboratory
- * (1954), Agriculture Handbook 60; FAO-29 (1985). From memory.
- */
-export const saltMgPerLPerDsPerM = 640;
+import { saltMgPerLPerDsPerM } from "../units.js";
 
 /** kPa of osmotic tension per dS/m of the soil water. Source: US Salinity Laboratory (1954), Agriculture Handbook 60; Saxton & Rawls (2006). */
 export const osmoticKPaPerDsPerM = 36;

@@ -54,10 +54,10 @@ const mostRounds = 60;
 /**
  * Oxygen in the air of every cell as water comes and goes. Store V (e + H theta) C; diffusion down from the atmosphere and sideways,
  * through air by the given law and through water by Millington & Quirk's in the same form; use by roots and soil, demand x
- * C / (C + half-use). Air moves up and down a lane as water pushes it out or leaves. One implicit step, linearised until the use
+ * C / (C + half-use). Air moves up and down a lane as water pushes it out or leaves. One implicit step, by Newton until the use
  * settles; the lower end is closed. Oxygen dissolved in water is taken to come and go at its own cell's concentration.
  *
- * @throws RangeError if theta leaves no cell between dry and full, or the step is not above 0.
+ * @throws RangeError if theta leaves no cell between dry and full, the step is not above 0, or use does not settle in it.
  * @example oxygenModel({ cells, demandGPerH, temperatureC: 20, law: "millington-quirk", halfUseGPerM3: 3 }, theta).advance(theta, 1)
  */
 export function oxygenModel(setup: OxygenSetup, theta: ArrayLike<number>): OxygenModel {
@@ -76,7 +76,8 @@ export function oxygenModel(setup: OxygenSetup, theta: ArrayLike<number>): Oxyge
   const right = new Float64Array(count);
   const guess = new Float64Array(count);
   const drawn = new Float64Array(count);
-  const using = new Float64Array(count);
+  const useSlope = new Float64Array(count);
+  const useAtNone = new Float64Array(count);
   const sums: OxygenSums = { diffusedG: 0, withAirG: 0, withWaterG: 0, usedG: 0 };
 
   function advance(next: ArrayLike<number>, hours: number): void {
@@ -90,8 +91,10 @@ export function oxygenModel(setup: OxygenSetup, theta: ArrayLike<number>): Oxyge
         oxygenInWaterCm2PerH * solubility * gasDiffusivityRatio("millington-quirk", next[c] < f ? next[c] : f, f);
     }
     airDrawn(airWas, hours);
-    guess.set(now);
-    for (let round = 0; round < mostRounds; round++) {
+    // From no oxygen upward: use is concave in the oxygen there is, so every round rises towards the answer and none is below 0.
+    guess.fill(0);
+    let settled = false;
+    for (let round = 0; round < mostRounds && !settled; round++) {
       assemble(airWas, hours);
       solveBanded(band, right, lanes);
       let change = 0;
@@ -100,8 +103,9 @@ export function oxygenModel(setup: OxygenSetup, theta: ArrayLike<number>): Oxyge
         if (moved > change) change = moved;
         guess[c] = right[c];
       }
-      if (change < 1e-9 * atmosphere) break;
+      settled = change < 1e-9 * atmosphere;
     }
+    if (!settled) throw new RangeError(`oxygenModel requires a step its use settles in: got ${hours} h`);
     book(next, hours);
     now.set(guess);
     for (let c = 0; c < count; c++) water[c] = next[c];
@@ -128,9 +132,13 @@ export function oxygenModel(setup: OxygenSetup, theta: ArrayLike<number>): Oxyge
       // Water's own oxygen comes and goes at the cell's concentration, so only what stays dissolved counts as store.
       band[diagonal] += (volumeCm3[c] * (air[c] + solubility * water[c])) / hours;
       right[c] = (volumeCm3[c] * (airWas[c] + solubility * water[c]) * now[c]) / hours;
-      // Use per g/m3, in cm3/h so that it stands beside the flows.
-      using[c] = (demandGPerH[c] * cm3PerM3) / (guess[c] + halfUseGPerM3);
-      band[diagonal] += using[c];
+      // Use and its slope at the guess, in cm3/h so that the slope stands beside the flows.
+      const most = demandGPerH[c] * cm3PerM3;
+      const share = guess[c] + halfUseGPerM3;
+      useSlope[c] = (most * halfUseGPerM3) / (share * share);
+      useAtNone[c] = (most * guess[c]) / share - useSlope[c] * guess[c];
+      band[diagonal] += useSlope[c];
+      right[c] -= useAtNone[c];
       if (i === 0) {
         const open = openToAir(c);
         band[diagonal] += open;
@@ -175,7 +183,7 @@ export function oxygenModel(setup: OxygenSetup, theta: ArrayLike<number>): Oxyge
   function book(next: ArrayLike<number>, hours: number): void {
     for (let c = 0; c < count; c++) {
       const g = hours / cm3PerM3;
-      sums.usedG += using[c] * guess[c] * g;
+      sums.usedG += (useAtNone[c] + useSlope[c] * guess[c]) * g;
       sums.withWaterG += (volumeCm3[c] * solubility * (next[c] - water[c]) * guess[c]) / cm3PerM3;
       if (c >= lanes) continue;
       sums.diffusedG += openToAir(c) * (atmosphere - guess[c]) * g;

@@ -1,3 +1,4 @@
+import { tensiometerRangeKPa } from "../advise/judge-readings.js";
 import type { ExpectedReading, Sheet } from "../advise/sheet.js";
 import { cmPerInch, hectaresPerAcre, litresPerGallon } from "../units.js";
 import type { SheetWords } from "./sheet-words.js";
@@ -31,8 +32,7 @@ export interface SheetText {
   readonly adviser: string;
 }
 
-/** End of a tensiometer's working range, kPa. Source: North Carolina State University AG-452-2. */
-const tensiometerEndKPa = 80;
+const [, tensiometerEndKPa] = tensiometerRangeKPa;
 
 const filled = (text: string, terms: Readonly<Record<string, string>>): string =>
   text.replace(/\$([a-z]+)/gi, (whole, name: string) => terms[name] ?? whole);
