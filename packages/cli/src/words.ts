@@ -165,6 +165,7 @@ export const questionWords = {
   pulses: "the number of pulses",
   gap: "the gap between pulses",
   "emitter-flow": "the emitter flow",
+  lines: "the lines",
   amount: "the amount of water",
   "start-time": "the start time",
   nitrogen: "the nitrogen given",

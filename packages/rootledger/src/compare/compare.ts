@@ -2,6 +2,7 @@ import { lineLayout } from "../lines/layout.js";
 import type { Programme } from "../programme/programme.js";
 import { everyPart } from "../scenario/every-part.js";
 import type { SimulateOptions } from "../scenario/options.js";
+import { withOwnLines } from "../scenario/own-lines.js";
 import { simulate } from "../scenario/run.js";
 import type { Scenario, Soil } from "../scenario/scenario.js";
 import { treesOf } from "../scenario/supply.js";
@@ -22,7 +23,7 @@ export interface CompareOptions extends SimulateOptions {
 /** The scenario of one arm. @example scenarioOf(comparison, comparison.soils[0], comparison.programmes[0]) */
 export function scenarioOf(comparison: Comparison, soil: Soil, programme: Programme): Scenario {
   const { name, season, weather, start, engine } = comparison;
-  const block = withNitrogen(comparison);
+  const block = withOwnLines(withNitrogen(comparison), programme);
   const scenario = { format: 1, name, season, block, weather, start, soil, programme } as const;
   return engine === undefined ? scenario : { ...scenario, engine };
 }
@@ -75,10 +76,11 @@ export function gather(
   defaultsUsed: readonly DefaultUsed[],
 ): ComparisonResult {
   const { programmes, soils, block } = comparison;
-  const layout = lineLayout(block.lines.offsetsM, block.treeSpacingM, block.lines.emitterSpacingM);
-  const flow = (programme: Programme): number =>
-    (layout.emittersPerTree - block.lines.pluggedPerTree) *
-    (programme.emitterFlowLPerH ?? block.lines.emitterFlowLPerH);
+  const flow = (programme: Programme): number => {
+    const { lines, treeSpacingM } = withOwnLines(block, programme);
+    const { emittersPerTree } = lineLayout(lines.offsetsM, treeSpacingM, lines.emitterSpacingM);
+    return (emittersPerTree - lines.pluggedPerTree) * (programme.emitterFlowLPerH ?? lines.emitterFlowLPerH);
+  };
   const changes = pairs(programmes).map(([from, to]) => ({
     from: from.name,
     to: to.name,

@@ -19,6 +19,7 @@ export type Question =
   | "pulses"
   | "gap"
   | "emitter-flow"
+  | "lines"
   | "amount"
   | "start-time"
   | "nitrogen"

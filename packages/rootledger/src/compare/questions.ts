@@ -17,9 +17,15 @@ export function questionsBetween(
 ): readonly Question[] {
   const questions: Question[] = [];
   if (!sameData(from.limits, to.limits)) questions.push("limits");
+  const sameLines = sameData(from.lines, to.lines);
+  if (!sameLines) questions.push("lines");
+  // Other lines bring another flow of themselves; an emitter of another kind is a question of its own.
+  const emitters = sameLines
+    ? differ(fromFlowLPerH, toFlowLPerH, 0.001)
+    : from.emitterFlowLPerH !== to.emitterFlowLPerH;
   if (from.rule !== undefined || to.rule !== undefined) {
     if (!sameData(from.rule, to.rule)) questions.push("rule");
-    if (differ(fromFlowLPerH, toFlowLPerH, 0.001)) questions.push("emitter-flow");
+    if (emitters) questions.push("emitter-flow");
     if (!sameData(from.nitrogen, to.nitrogen)) questions.push("nitrogen");
     return questions;
   }
@@ -29,7 +35,7 @@ export function questionsBetween(
   if (differ(a.daysBetween, b.daysBetween, 0.001)) questions.push("interval");
   if (differ(a.pulses, b.pulses, 0.001)) questions.push("pulses");
   else if (a.pulses > 1 && differ(a.gapMinutes, b.gapMinutes, 0.001)) questions.push("gap");
-  if (differ(fromFlowLPerH, toFlowLPerH, 0.001)) questions.push("emitter-flow");
+  if (emitters) questions.push("emitter-flow");
   if (a.startsH !== b.startsH) questions.push("start-time");
   if (!sameData(from.nitrogen, to.nitrogen)) questions.push("nitrogen");
   return questions;

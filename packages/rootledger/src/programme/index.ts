@@ -12,7 +12,15 @@ export {
   type NitrogenDoses,
 } from "./injection.js";
 export type { Asked, Morning } from "./morning.js";
-export { amountHours, isDecided, type Programme, pulseHours, type Run, runSpanHours } from "./programme.js";
+export {
+  amountHours,
+  isDecided,
+  type Programme,
+  type ProgrammeLines,
+  pulseHours,
+  type Run,
+  runSpanHours,
+} from "./programme.js";
 export type { Amount, PumpLimits, RuleClock, RuleKind, WateringRule } from "./rule.js";
 export { type CalendarDay, seasonCalendar } from "./season-calendar.js";
 export { sensorCell } from "./sensor-cell.js";

@@ -10,8 +10,15 @@ export interface Programme {
   readonly limits?: PumpLimits;
   /** Replaces the block's emitter flow for this programme. */
   readonly emitterFlowLPerH?: number;
+  /** Replaces the block's lines for this programme, roots grown along them. Left out: the block's own. */
+  readonly lines?: ProgrammeLines;
   /** Nitrogen it brings. Left out: none. */
   readonly nitrogen?: NitrogenDoses;
+}
+
+/** Where a programme's own driplines lie. */
+export interface ProgrammeLines {
+  readonly offsetsM: readonly number[];
 }
 
 export interface Run {

@@ -7,6 +7,7 @@ export type { Fault, FaultCode } from "./faults.js";
 export { comparisonJsonSchema, scenarioJsonSchema } from "./json-schema.js";
 export { needDefaults } from "./need-defaults.js";
 export type { SimulateOptions } from "./options.js";
+export { withOwnLines } from "./own-lines.js";
 export {
   type Files,
   filesNamed,

@@ -10,9 +10,9 @@ import { ballFaults, rootDepthOf, rootsFaults } from "./parse-roots.js";
 import { soilFaults } from "./parse-soil.js";
 import { saltFaults } from "./parse-solutes.js";
 import { surfaceFaults } from "./parse-surface.js";
-import { kcbSchema, limitsSchema, linesSchema, treeSchema } from "./schema-block.js";
+import { kcbSchema, type LinesFile, limitsSchema, linesSchema, treeSchema } from "./schema-block.js";
 import { seasonSchema } from "./schema-file.js";
-import { programmeSchema } from "./schema-programme.js";
+import { type ProgrammeFile, programmeSchema } from "./schema-programme.js";
 import { ballSchema, rootsSchema } from "./schema-roots.js";
 import { soilSchema } from "./schema-soil.js";
 import { saltSchema } from "./schema-solutes.js";
@@ -26,8 +26,7 @@ import { demandFaults } from "./tree-faults.js";
 export function blockFaults(file: unknown): Fault[] {
   const found: Fault[] = [];
   const lines = readPart(linesSchema, file, ["block", "lines"]);
-  const spacing = { treeM: numberAt(file, ["block", "treeSpacingM"]), rowM: numberAt(file, ["block", "rowSpacingM"]) };
-  if (lines) found.push(...lineFaults(lines, "block.lines", spacing));
+  if (lines) found.push(...lineFaults(lines, "block.lines", spacingOf(file)));
   const kcb = readPart(kcbSchema, file, ["block", "tree", "kcb"]);
   if (kcb) found.push(...kcbFaults(kcb, "block.tree.kcb"));
   const limits = readPart(limitsSchema.optional(), file, ["block", "tree", "limits"]);
@@ -39,7 +38,7 @@ export function blockFaults(file: unknown): Fault[] {
   const ball = readPart(ballSchema.optional(), file, ["block", "tree", "ball"]);
   const roots = readPart(rootsSchema.optional(), file, ["block", "tree", "roots"]);
   if (roots) found.push(...rootsFaults(roots, { ball, preset: presetIn(file) }, "block.tree.roots"));
-  if (ball) found.push(...ballFaults(ball, "block.tree.ball", spacing));
+  if (ball) found.push(...ballFaults(ball, "block.tree.ball", spacingOf(file)));
   const surface = readPart(surfaceSchema, file, ["block", "surface"]);
   const rainIntensityMmPerH = numberAt(file, ["weather", "rainIntensityMmPerH"]);
   const coefficient = valueAt(file, ["block", "tree", "crop", "coefficient"]);
@@ -71,11 +70,26 @@ export const needsRew = (file: unknown): NeedsRew =>
 /** Faults of the programme at `path` beyond its shape. */
 export function programmeFaultsAt(file: unknown, path: readonly (string | number)[], name: string): Fault[] {
   const programme = readPart(programmeSchema, file, path);
-  return programme ? programmeFaults(programme, name, runPlace(file)) : [];
+  if (programme === undefined) return [];
+  const own = ownLines(file, programme);
+  const ofLines = own === undefined || programme.lines === undefined ? [] : ownLineFaults(file, own, `${name}.lines`);
+  return [...ofLines, ...programmeFaults(programme, name, runPlace(file, own))];
 }
 
-function runPlace(file: unknown): RunPlace {
+/** What is wrong with a programme's own lines; the emitters' spacing is the block's and found there. */
+function ownLineFaults(file: unknown, own: LinesFile, path: string): Fault[] {
+  return lineFaults(own, path, spacingOf(file))
+    .filter(({ code }) => code !== "emitters-too-far-apart")
+    .map((found) => (found.code === "no-open-emitter" ? { ...found, path } : found));
+}
+
+/** The block's lines as a programme finds them. */
+function ownLines(file: unknown, { lines: own }: ProgrammeFile): LinesFile | undefined {
   const lines = readPart(linesSchema, file, ["block", "lines"]);
+  return lines && { ...lines, ...own };
+}
+
+function runPlace(file: unknown, lines: LinesFile | undefined): RunPlace {
   const treeSpacingM = numberAt(file, ["block", "treeSpacingM"]);
   const rowSpacingM = numberAt(file, ["block", "rowSpacingM"]);
   const innermostM = lines === undefined ? undefined : Math.min(...lines.offsetsM.map(Math.abs));
@@ -93,6 +107,11 @@ function runPlace(file: unknown): RunPlace {
       rowSpacingM === undefined || innermostM === undefined ? undefined : (rowSpacingM / 2 - innermostM) * 100,
   };
 }
+
+const spacingOf = (file: unknown) => ({
+  treeM: numberAt(file, ["block", "treeSpacingM"]),
+  rowM: numberAt(file, ["block", "rowSpacingM"]),
+});
 
 /** Depth of the shallowest soil of a file. */
 function shallowestCm(file: unknown): number | undefined {

@@ -111,7 +111,7 @@ function overlapFaults(file: ProgrammeFile, path: string, place: RunPlace): Faul
  * @param groundM2 ground of one tree
  */
 export function filledProgramme(file: ProgrammeFile, path: string, groundM2: number, used: DefaultUsed[]): Programme {
-  const { name, rule, limits, emitterFlowLPerH, nitrogen } = file;
+  const { name, rule, limits, emitterFlowLPerH, lines, nitrogen } = file;
   const runs = (file.runs ?? []).map(
     (run, i): Run => ({
       ...filledClock(run, `${path}.runs[${i}]`, used),
@@ -124,6 +124,7 @@ export function filledProgramme(file: ProgrammeFile, path: string, groundM2: num
     ...(rule === undefined ? {} : { rule: filledRule(rule, `${path}.rule`, groundM2, used) }),
     ...(limits === undefined ? {} : { limits: filledPumpLimits(limits) }),
     ...(emitterFlowLPerH === undefined ? {} : { emitterFlowLPerH }),
+    ...(lines === undefined ? {} : { lines }),
     ...(nitrogen === undefined ? {} : { nitrogen: filledNitrogen(nitrogen, `${path}.nitrogen`, used) }),
   };
 }

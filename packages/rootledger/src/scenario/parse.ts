@@ -4,6 +4,7 @@ import type { DayAir } from "./day-air.js";
 import { defaults } from "./defaults.js";
 import type { Fault } from "./faults.js";
 import { migrated } from "./migrate.js";
+import { withOwnLines } from "./own-lines.js";
 import { filledBlock } from "./parse-block.js";
 import { blockFaults, nameFaults, needsRew, programmeFaultsAt, soilFaultsAt } from "./parse-checks.js";
 import { pick } from "./parse-default.js";
@@ -53,13 +54,12 @@ export type ParsedComparison = (Accepted & { readonly comparison: Comparison }) 
  * @example parseScenario(JSON.parse(text), { "weather.csv": csv }).ok
  */
 export function parseScenario(input: unknown, files: Files): ParsedScenario {
-  return parse(scenarioSchema, input, files, otherFaultsOfScenario, (file, read, used, notes) => ({
-    scenario: {
-      ...commonOf(file, read, used, notes),
-      soil: soilOf(file, file.soil, "soil", used),
-      programme: filledProgramme(file.programme, "programme", groundM2(file), used),
-    },
-  }));
+  return parse(scenarioSchema, input, files, otherFaultsOfScenario, (file, read, used, notes) => {
+    const { block, ...common } = commonOf(file, read, used, notes);
+    const soil = soilOf(file, file.soil, "soil", used);
+    const programme = filledProgramme(file.programme, "programme", groundM2(file), used);
+    return { scenario: { ...common, block: withOwnLines(block, programme), soil, programme } };
+  });
 }
 
 /**

@@ -60,12 +60,14 @@ export interface BlockFile {
   nitrogen?: SoilNitrogenFile | undefined;
 }
 
+export const offsetsSchema: z.ZodType<number[]> = z
+  .array(between(-15, 15, "Distance of a dripline from the tree row, m."))
+  .min(1)
+  .max(6)
+  .describe("Driplines across the row: mirror pairs such as -0.5 and 0.5, and 0 for one on the row.");
+
 export const linesSchema: z.ZodType<LinesFile> = z.strictObject({
-  offsetsM: z
-    .array(between(-15, 15, "Distance of a dripline from the tree row, m."))
-    .min(1)
-    .max(6)
-    .describe("Driplines across the row: mirror pairs such as -0.5 and 0.5, and 0 for one on the row."),
+  offsetsM: offsetsSchema,
   emitterSpacingM: positive(10, "Distance between emitters along a line, m."),
   emitterFlowLPerH: positive(60, "Flow of one emitter, L/h."),
   pluggedPerTree: orDefault(

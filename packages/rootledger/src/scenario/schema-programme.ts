@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { defaults } from "./defaults.js";
 import { type AmountFile, amountFields, oneAmount } from "./schema-amount.js";
+import { offsetsSchema } from "./schema-block.js";
 import { between, clockTime, named, orDefault, positive, whole } from "./schema-fields.js";
 import { type PumpLimitsFile, pumpLimitsSchema, type RuleFile, ruleSchema } from "./schema-rule.js";
 import { type NitrogenDosesFile, nitrogenDosesSchema } from "./schema-solutes.js";
@@ -16,6 +17,7 @@ export interface RunFile extends AmountFile {
 export interface ProgrammeFile {
   name: string;
   emitterFlowLPerH?: number | undefined;
+  lines?: { offsetsM: number[] } | undefined;
   runs?: RunFile[] | undefined;
   rule?: RuleFile | undefined;
   limits?: PumpLimitsFile | undefined;
@@ -37,6 +39,10 @@ export const programmeSchema: z.ZodType<ProgrammeFile> = z
   .strictObject({
     name: named("Name of the programme in tables."),
     emitterFlowLPerH: positive(60, "Replaces the block's emitter flow for this programme, L/h.").optional(),
+    lines: z
+      .strictObject({ offsetsM: offsetsSchema })
+      .optional()
+      .describe("Driplines of this programme in place of the block's, roots grown along them. Left out: the block's."),
     runs: z.array(runSchema).min(1).max(24).optional().describe("Runs of a calendar; or rule."),
     rule: ruleSchema.optional().describe("A rule that decides day by day from the state of the mean tree; or runs."),
     limits: pumpLimitsSchema

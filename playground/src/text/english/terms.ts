@@ -5,6 +5,7 @@ export const questions: Readonly<Record<Question, string>> = {
   pulses: "pulses",
   gap: "gap between pulses",
   "emitter-flow": "emitter flow",
+  lines: "lines",
   amount: "amount of water",
   "start-time": "start time",
   nitrogen: "nitrogen",
