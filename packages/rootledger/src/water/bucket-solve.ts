@@ -1,5 +1,6 @@
 import { type FaceFlows, followShare } from "./bucket-flows.js";
-import type { PondWork } from "./bucket-surface.js";
+import { type PondWork, spreadAnew } from "./bucket-surface.js";
+import type { Forcing } from "./engine.js";
 import type { Faces } from "./faces.js";
 import type { Ground } from "./ground.js";
 
@@ -44,9 +45,10 @@ const gravityShare = 0.25;
 
 /**
  * Change of theta over `step[0]` hours: the flows at its start, corrected by how they follow the change itself, linear in
- * theta and solved sweep by sweep, first down every lane and then out along every layer (alternating directions in the form
- * that keeps a steady state exactly: Douglas & Gunn 1964; one linear solve a step: Rosenbrock 1963). What leaves a cell
- * enters its neighbour, so nothing is lost. Returns whether every cell can give what is asked of it.
+ * theta and solved sweep by sweep, first along every lane and then out along every layer (alternating directions in the form
+ * that keeps a steady state exactly: Douglas & Gunn 1964; one linear solve a step: Rosenbrock 1963). Lanes under a pond take
+ * what they draw by the end of the step; what they leave goes on along the surface within the same solution. What leaves a
+ * cell enters its neighbour, so nothing is lost. Returns whether every cell can give what is asked of it.
  */
 export function solveStep(
   out: Solution,
@@ -54,70 +56,77 @@ export function solveStep(
   ground: Ground,
   faces: Faces,
   pond: PondWork,
+  forcing: Forcing,
   theta: Float64Array,
   sink: Float64Array,
   step: Float64Array,
 ): boolean {
-  eliminateDown(out, flows, ground, faces, pond, step);
-  return solveOut(out, flows, ground, faces, pond, theta, sink, step);
+  eliminateUp(out, flows, ground, faces, step);
+  solveTop(out, pond, forcing);
+  return solveDown(out, flows, ground, faces, theta, sink, step);
 }
 
-function eliminateDown(
-  out: Solution,
-  flows: FaceFlows,
-  ground: Ground,
-  { perVolume }: Faces,
-  pond: PondWork,
-  step: Float64Array,
-): void {
-  const { layers, lanes, volumeCm3 } = ground.grid;
+/** From the bottom layer up, without the first: each cell's change as `rest` and `ratio` times the change of the cell above. */
+function eliminateUp(out: Solution, flows: FaceFlows, ground: Ground, { perVolume }: Faces, step: Float64Array): void {
+  const { lanes, cells, volumeCm3 } = ground.grid;
   const { ratio, rest, downHere, downThere } = out;
   const { net, downHere: hereAtStart, downThere: thereAtStart } = flows;
-  const { follow } = pond;
   const dtH = step[0];
   const perH = 1 / dtH;
-  for (let i = 0, c = 0; i < layers; i++) {
-    const last = i === layers - 1;
-    for (let j = 0; j < lanes; j++, c++) {
-      let here = hereAtStart[c];
-      let there = 0;
-      let pace = dtH * here * perVolume[c];
-      if (!last) {
-        there = thereAtStart[c];
-        pace += dtH * there * perVolume[c + lanes];
-      }
-      const share = followShare(pace);
+  for (let c = cells - 1; c >= 0; c--) {
+    const below = c + lanes;
+    let here = hereAtStart[c];
+    let there = 0;
+    let diagonal = volumeCm3[c] * perH;
+    let right = net[c];
+    if (below < cells) {
+      there = thereAtStart[c];
+      const share = followShare(dtH * (here * perVolume[c] + there * perVolume[below]));
       here *= share;
       there *= share;
       // Where gravity rules, a wetter cell below speeds the flow into it; more than this would make the sweep uncertain.
-      if (there < 0 && there < -gravityShare * volumeCm3[c + lanes] * perH)
-        there = -gravityShare * volumeCm3[c + lanes] * perH;
-      downHere[c] = here;
-      downThere[c] = there;
-      let diagonal = volumeCm3[c] * perH + here;
-      let right = net[c];
-      if (i > 0) {
-        const u = c - lanes;
-        const fromAbove = downHere[u];
-        diagonal += downThere[u] - fromAbove * ratio[u];
-        right += fromAbove * rest[u];
-      } else {
-        diagonal += follow[j];
-      }
-      const inverse = 1 / diagonal;
-      ratio[c] = there * inverse;
-      rest[c] = right * inverse;
+      const least = -gravityShare * volumeCm3[below] * perH;
+      if (there < least) there = least;
+      const inverse = 1 / (ratio[below] + there);
+      diagonal += here - there * here * inverse;
+      rest[below] *= inverse;
+      ratio[below] = here * inverse;
+      right += there * rest[below];
+    } else {
+      here *= followShare(dtH * here * perVolume[c]);
+      diagonal += here;
     }
+    downHere[c] = here;
+    downThere[c] = there;
+    // The cell's own equation, still without the face above it.
+    ratio[c] = diagonal;
+    rest[c] = right;
   }
 }
 
-/** From the bottom layer up: each layer's change down the lanes, then, with that, its change out along the layer. */
-function solveOut(
+/** The first layer: lanes under the pond first, then the surface anew with what they draw, then the others. */
+function solveTop({ first, ratio, rest }: Solution, pond: PondWork, forcing: Forcing): void {
+  const { follow, drawn, surface } = pond;
+  const { capacity, intake } = surface;
+  const lanes = follow.length;
+  let ponded = false;
+  for (let j = 0; j < lanes; j++) {
+    capacity[j] = drawn[j];
+    if (follow[j] === 0) continue;
+    ponded = true;
+    const most = drawn[j] - (follow[j] * (rest[j] + drawn[j])) / (ratio[j] + follow[j]);
+    capacity[j] = most > 0 ? most : 0;
+  }
+  if (ponded) spreadAnew(pond, forcing);
+  for (let j = 0; j < lanes; j++) first[j] = (rest[j] + intake[j]) / ratio[j];
+}
+
+/** From the first layer down: each layer's change along the lanes, then, with that, its change out along the layer. */
+function solveDown(
   out: Solution,
   flows: FaceFlows,
   ground: Ground,
   { perVolume }: Faces,
-  pond: PondWork,
   theta: Float64Array,
   sink: Float64Array,
   step: Float64Array,
@@ -129,7 +138,8 @@ function solveOut(
   const dtH = step[0];
   const perH = 1 / dtH;
   let enough = true;
-  for (let i = layers - 1; i >= 0; i--) {
+  downCm3PerH.fill(0);
+  for (let i = 0; i < layers; i++) {
     const from = i * lanes;
     const to = from + lanes - 1;
     let through = 0;
@@ -138,10 +148,14 @@ function solveOut(
     let ratioBefore = 0;
     let restBefore = 0;
     for (let c = from; c <= to; c++) {
-      const below = i < layers - 1 ? first[c + lanes] : 0;
-      const own = rest[c] + ratio[c] * below;
-      first[c] = own;
-      through += down[c] + downHere[c] * own - downThere[c] * below;
+      let own = first[c];
+      if (i > 0) {
+        const u = c - lanes;
+        const above = first[u];
+        own = rest[c] + ratio[c] * above;
+        first[c] = own;
+        through += down[u] + downHere[u] * above - downThere[u] * own;
+      }
       let here = 0;
       let there = 0;
       if (c < to) {
@@ -162,7 +176,7 @@ function solveOut(
       hereBefore = here;
       thereBefore = there;
     }
-    downCm3PerH[i] = through;
+    if (i > 0) downCm3PerH[i - 1] = through;
     let beyond = 0;
     for (let c = to; c >= from; c--) {
       beyond = rest[c] + ratio[c] * beyond;
@@ -170,7 +184,8 @@ function solveOut(
       if (beyond + sink[c] * dtH * perVolume[c] < -mostLeavingShare * (theta[c] - thetaResidual[c])) enough = false;
     }
   }
-  const { given, follow, surface } = pond;
-  for (let j = 0; j < lanes; j++) given[j] = surface.intake[j] - follow[j] * first[j];
+  let bottom = 0;
+  for (let c = (layers - 1) * lanes; c < layers * lanes; c++) bottom += down[c] + downHere[c] * first[c];
+  downCm3PerH[layers - 1] = bottom;
   return enough;
 }

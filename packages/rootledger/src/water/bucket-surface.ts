@@ -15,19 +15,27 @@ export interface PondWork {
    * half, the edge of the pond would swing from step to step and let rounding grow.
    */
   readonly follow: Float64Array;
-  /** What the solution of the step took from the surface. */
-  readonly given: Float64Array;
+  /** What each lane draws at a surface head of zero, at the start of the step. */
+  readonly drawn: Float64Array;
   /** Matric flux potential of the top soil at saturation, cm2/h. */
   readonly saturatedCm2PerH: Float64Array;
+  readonly lines: EmitterLines;
+  readonly innerEdge: "mirror" | "open";
 }
 
-/** @example pondWork(ground).given.length // ground.grid.lanes */
-export function pondWork({ grid, tables, material }: Ground): PondWork {
+/** @example pondWork(ground, lines, "mirror").follow.length // ground.grid.lanes */
+export function pondWork(
+  { grid, tables, material }: Ground,
+  lines: EmitterLines,
+  innerEdge: "mirror" | "open",
+): PondWork {
   const { lanes } = grid;
   return {
     surface: surfaceWork(lanes),
     follow: new Float64Array(lanes),
-    given: new Float64Array(lanes),
+    drawn: new Float64Array(lanes),
+    lines,
+    innerEdge,
     saturatedCm2PerH: Float64Array.from({ length: lanes }, (_, j) => {
       const table = tables[material[j]];
       return table.matricFluxCm2PerH[table.intervals];
@@ -36,41 +44,31 @@ export function pondWork({ grid, tables, material }: Ground): PondWork {
 }
 
 /**
- * Lets each lane take what its top cell draws at a surface head of zero, and adds it to the first layer's `net`; the fastest
- * change of theta in `pace[0]` then covers that layer too. Returns whether any water was there to take.
+ * Lets each lane take what its top cell draws at a surface head of zero. The fastest change of theta in `pace[0]` then covers
+ * the first layer too. Returns whether any water was there to take.
  */
 export function offerSurface(
   pond: PondWork,
   ground: Ground,
   values: BucketValues,
-  lines: EmitterLines,
-  innerEdge: "mirror" | "open",
   forcing: Forcing,
   theta: Float64Array,
   perVolume: Float64Array,
   net: Float64Array,
   pace: Float64Array,
 ): boolean {
-  const wet = intakeOf(pond, ground, values, lines, innerEdge, forcing);
+  const wet = intakeOf(pond, ground, values, forcing);
   const { intake } = pond.surface;
   const { thetaSaturated } = ground;
   for (let j = 0; j < intake.length; j++) {
-    net[j] += intake[j];
-    const change = paceOf(net[j] * perVolume[j], thetaSaturated[j] - theta[j]);
+    const change = paceOf((net[j] + intake[j]) * perVolume[j], thetaSaturated[j] - theta[j]);
     if (change > pace[0]) pace[0] = change;
   }
   return wet;
 }
 
-function intakeOf(
-  pond: PondWork,
-  ground: Ground,
-  values: BucketValues,
-  lines: EmitterLines,
-  innerEdge: "mirror" | "open",
-  forcing: Forcing,
-): boolean {
-  const { surface, follow, saturatedCm2PerH } = pond;
+function intakeOf(pond: PondWork, ground: Ground, values: BucketValues, forcing: Forcing): boolean {
+  const { surface, follow, drawn, saturatedCm2PerH } = pond;
   const { capacity, intake } = surface;
   const { lanes, laneAreaCm2, thicknessCm } = ground.grid;
   const perHalf = 2 / thicknessCm[0];
@@ -83,11 +81,11 @@ function intakeOf(
   surface.runoff[0] = 0;
   if (!wet) return false;
   for (let j = 0; j < lanes; j++) {
-    const drawn = (saturatedCm2PerH[j] - values.matricFluxCm2PerH[j]) * perHalf;
-    capacity[j] = laneAreaCm2[j] * (ground.kSatCmPerH[j] + drawn);
+    const byMatric = (saturatedCm2PerH[j] - values.matricFluxCm2PerH[j]) * perHalf;
+    drawn[j] = laneAreaCm2[j] * (ground.kSatCmPerH[j] + byMatric);
+    capacity[j] = drawn[j];
   }
-  offerWater(surface, lines, forcing);
-  spread(surface, innerEdge);
+  spreadAnew(pond, forcing);
   for (let j = 0; j < lanes; j++) {
     const ponded = intake[j] > 0 && intake[j] >= capacity[j];
     if (ponded) follow[j] = laneAreaCm2[j] * values.matricFluxSlopeCm2PerH[j] * perHalf;
@@ -95,33 +93,38 @@ function intakeOf(
   return true;
 }
 
+/** Lays all water that comes to the surface over the lanes, each within its capacity. @example spreadAnew(pond, forcing) */
+export function spreadAnew({ surface, lines, innerEdge }: PondWork, forcing: Forcing): void {
+  surface.intake.fill(0);
+  offerWater(surface, lines, forcing);
+  spread(surface, innerEdge);
+}
+
 /**
- * Once the step is solved: lanes under the pond take what the solution gave them, none takes more than it has room for, and
- * the water is spread anew with these limits, together with what top cells hold above saturation. Adds what the lanes take
- * beyond `given` to theta. Nothing is lost: what no lane takes is run-off.
+ * Once the step is solved: where a top cell ended above saturation, no lane takes more than it has room for, and the water is
+ * spread anew with these limits, together with what top cells hold above saturation. Nothing is lost: what no lane takes is
+ * run-off.
  */
 export function settleSurface(
   pond: PondWork,
   ground: Ground,
-  lines: EmitterLines,
-  innerEdge: "mirror" | "open",
   forcing: Forcing,
   theta: Float64Array,
   perVolume: Float64Array,
   step: Float64Array,
   faces: FaceSums | undefined,
 ): void {
-  const { surface, follow, given } = pond;
+  const { surface, lines, innerEdge } = pond;
   const { capacity, intake, outward, inward } = surface;
   const { thetaSaturated } = ground;
   const { lanes, volumeCm3 } = ground.grid;
   const dtH = step[0];
   let settled = true;
-  for (let j = 0; j < lanes; j++) if (follow[j] > 0 || theta[j] > thetaSaturated[j]) settled = false;
+  for (let j = 0; j < lanes; j++) if (theta[j] > thetaSaturated[j]) settled = false;
   if (settled) return;
   offerWater(surface, lines, forcing);
   for (let j = 0; j < lanes; j++) {
-    theta[j] -= given[j] * dtH * perVolume[j];
+    theta[j] -= intake[j] * dtH * perVolume[j];
     const room = ((thetaSaturated[j] - theta[j]) * volumeCm3[j]) / dtH;
     if (room < 0) {
       if (faces !== undefined) faces.intakeCm3[j] += room * dtH;
@@ -129,11 +132,7 @@ export function settleSurface(
       inward[j] -= 0.5 * room;
       theta[j] = thetaSaturated[j];
       capacity[j] = 0;
-    } else {
-      if (follow[j] > 0) capacity[j] = given[j];
-      if (capacity[j] > room * nearlyAll) capacity[j] = room * nearlyAll;
-      if (capacity[j] < 0) capacity[j] = 0;
-    }
+    } else if (capacity[j] > room * nearlyAll) capacity[j] = room * nearlyAll;
     intake[j] = 0;
   }
   spread(surface, innerEdge);

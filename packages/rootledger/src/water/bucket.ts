@@ -66,7 +66,7 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
   const values = bucketValues(cells);
   const flows = faceFlows(cells);
   const solved = solution(layers, lanes);
-  const pond = pondWork(ground);
+  const pond = pondWork(ground, lines, innerEdge);
   const { surface } = pond;
   /** Length of the step and fastest change; in arrays so that passing them on allocates nothing. */
   const stepH = new Float64Array(1);
@@ -91,18 +91,18 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
     sinksAt(theta, forcing);
     while (endH - nowH > 1e-9) {
       flowsInto(flows, ground, faces, values, table, byHead, bottom, theta, sink, pacePerH);
-      const wet = offerSurface(pond, ground, values, lines, innerEdge, forcing, theta, perVolume, flows.net, pacePerH);
+      const wet = offerSurface(pond, ground, values, forcing, theta, perVolume, flows.net, pacePerH);
       const allowedH = thetaChange / pacePerH[0];
       let dtH = allowedH > longestStepH ? longestStepH : allowedH > shortestStepH ? allowedH : shortestStepH;
       const leftH = endH - nowH;
       if (dtH >= leftH * (1 - 1e-9)) dtH = leftH;
       stepH[0] = dtH;
-      const held = solveWithin(theta);
+      const held = solveWithin(theta, forcing);
       dtH = stepH[0];
       const over = move(theta);
       if (over) raiseOverfill(theta, ground, fluxes);
       if (wet || over) {
-        settleSurface(pond, ground, lines, innerEdge, forcing, theta, perVolume, stepH, fluxes.faces);
+        settleSurface(pond, ground, forcing, theta, perVolume, stepH, fluxes.faces);
         if (bypass && crackLayer > 0) throughCracks(theta, bypass.fraction, fluxes);
       }
       stress(factors, ground, middle.theta, middle);
@@ -121,11 +121,11 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
   }
 
   /** Solves the step; halves it, and at last holds flows back, if a cell would give more than it holds. Returns whether it had to hold back. */
-  function solveWithin(theta: Float64Array): boolean {
+  function solveWithin(theta: Float64Array, forcing: Forcing): boolean {
     for (let halvings = 0; ; halvings++) {
-      if (solveStep(solved, flows, ground, faces, pond, theta, sink, stepH)) return false;
+      if (solveStep(solved, flows, ground, faces, pond, forcing, theta, sink, stepH)) return false;
       if (halvings === mostHalvings) {
-        holdBack(solved, flows, ground, theta, pond.given, stepH);
+        holdBack(solved, flows, ground, theta, surface.intake, stepH);
         for (let c = 0; c < cells; c++) solved.change[c] -= sink[c] * stepH[0] * perVolume[c];
         return true;
       }
