@@ -20,6 +20,10 @@ export const lawful: Readonly<Record<string, string>> = {
   "packages/rootledger/src/scenario/parse.ts": 'import { z } from "zod";\nexport const parse = z;\n',
   "packages/rootledger/src/compare/compare.ts":
     'import { simulate } from "../scenario/run.js";\nexport const compare = simulate;\n',
+  "packages/rootledger/src/steps/step.ts":
+    'import { simulate } from "../scenario/run.js";\nexport const step = simulate;\n',
+  "packages/rootledger/src/calibrate/fit.ts":
+    'import { start } from "../advise/start.js";\nexport const fit = start;\n',
   "packages/rootledger/src/advise/start.ts":
     'import { simulate } from "../scenario/run.js";\nexport const start = simulate;\n',
   "packages/rootledger/src/chance/draw.ts":
@@ -69,6 +73,8 @@ export const planted: readonly Breach[] = [
   uses("chance-imports", "packages/rootledger/src/chance/draw.ts", "../index.js"),
   uses("compare-imports", "packages/rootledger/src/compare/compare.ts", "../index.js"),
   uses("advise-imports", "packages/rootledger/src/advise/start.ts", "../index.js"),
+  uses("steps-imports", "packages/rootledger/src/steps/step.ts", "../compare/compare.js"),
+  uses("calibrate-imports", "packages/rootledger/src/calibrate/fit.ts", "../words/sheet.js"),
   {
     rule: "water-imports",
     file: "packages/rootledger/src/water/engine.ts",

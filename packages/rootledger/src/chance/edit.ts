@@ -34,7 +34,7 @@ export function editComparison(
     if (!Number.isFinite(value))
       throw new RangeError(`editComparison requires finite draws: got ${draw.ids[i]} ${value}`);
   });
-  const weather = yearOf(comparison.weather, weatherYears, at("weather-year"));
+  const weather = thirstierHours(yearOf(comparison.weather, weatherYears, at("weather-year")), at("kcb"));
   const block = editBlock(comparison, at);
   return {
     ...comparison,
@@ -92,6 +92,13 @@ function thirstier(tree: Tree, factor: number): Tree {
   return { ...tree, kcb, days: { ...days, kcb: daily, kcMax } };
 }
 
+/** Own transpiration by hour moves by the same factor as Kcb would. */
+function thirstierHours(weather: SiteWeather, factor: number | undefined): SiteWeather {
+  const mm = weather.hourly?.transpirationMm;
+  if (factor === undefined || mm === undefined) return weather;
+  return { ...weather, hourly: { ...weather.hourly, transpirationMm: mm.map((value) => value * factor) } };
+}
+
 function onBoundary(depthCm: number, soils: readonly Soil[]): number {
   const boundaries = soils.flatMap(({ horizons }) => horizons.map(({ toCm }) => toCm));
   const near = boundaries.filter((toCm) => Math.abs(toCm - depthCm) < boundaryCm);
@@ -114,5 +121,7 @@ function yearOf(ownYear: SiteWeather, years: readonly SiteWeather[], index: numb
   const year = years[index - 1];
   if (year === undefined)
     throw new RangeError(`editComparison requires a weather year from 0 to ${years.length}: got ${index}`);
+  if (ownYear.hourly !== undefined)
+    throw new RangeError("editComparison requires weather by day to draw years: the comparison has records by hour");
   return year;
 }

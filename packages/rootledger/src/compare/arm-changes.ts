@@ -44,8 +44,13 @@ export const isDailySingle = ({ runs }: Programme): boolean =>
 export function withWetSpell(comparison: Comparison): Comparison {
   const { season, weather, block } = comparison;
   const from = Math.floor(season.days / 2);
-  const rainMm = weather.rainMm.map((mm, day) => (day >= from && day < from + spellDays ? mm + spellMmPerDay : mm));
-  const wet = { ...comparison, weather: { ...weather, rainMm } };
+  const isWet = (day: number): boolean => day >= from && day < from + spellDays;
+  const rainMm = weather.rainMm.map((mm, day) => (isWet(day) ? mm + spellMmPerDay : mm));
+  const ownRain = weather.hourly?.rainMm?.map((mm, hour) =>
+    isWet(Math.floor(hour / 24)) ? mm + spellMmPerDay / 24 : mm,
+  );
+  const hourly = ownRain && { hourly: { ...weather.hourly, rainMm: ownRain } };
+  const wet = { ...comparison, weather: { ...weather, rainMm, ...hourly } };
   if (block.surface === undefined) return wet;
   const { rain: _, ...surface } = block.surface;
   const rain = rainHeld(surface, rainMm);

@@ -122,7 +122,8 @@ export const decidedValve: ValveMaker = (at: ValvePlace): Valve => {
       sums[sumPlaces.evaporatedCm3] += fluxes.evaporationCm3;
       sums[sumPlaces.rootedRainCm3] += fluxes.rainCm3 * rootedGround;
       sums[sumPlaces.rainMm] += rainRate(demand, day, clock, clock + 1) * mmPerCm;
-      sums[sumPlaces.wantedCm3] += demand.transpirationCm3[day] * sunShareOf(demand, day, clock, clock + 1);
+      sums[sumPlaces.wantedCm3] +=
+        demand.hourlyCm3?.[hour] ?? demand.transpirationCm3[day] * sunShareOf(demand, day, clock, clock + 1);
     },
     restart: (trees) => {
       valve.valveH = new Float64Array(0);

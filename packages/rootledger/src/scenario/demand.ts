@@ -2,7 +2,7 @@ import { circleStripShare } from "../numeric/circle-strip.js";
 import { dayNumber } from "../numeric/day-number.js";
 import { canopyCover } from "../tree/canopy-cover.js";
 import { kcbByDay } from "../tree/kcb-by-day.js";
-import { cmPerM } from "../units.js";
+import { cmPerM, mmPerCm } from "../units.js";
 import type { Grid } from "../water/grid.js";
 import { sunShare } from "../weather/sun-share.js";
 import type { Prepared } from "./ground-of.js";
@@ -27,13 +27,16 @@ export interface Demand {
   /** `evaporationCm3[day * lanes + lane]`: the most the bare soil could lose. */
   readonly evaporationCm3: Float64Array;
   readonly rainIntensityCmPerH: number;
+  /** Own records by hour of the season: transpiration cm3/h per tree, rain cm/h. */
+  readonly hourlyCm3?: Float64Array;
+  readonly hourlyRainCm?: Float64Array;
   readonly limits: LimitsByDay;
   /** Left out where all rain reaches the soil. */
   readonly rainShares?: RainShares;
 }
 
 /**
- * Transpiration = Kcb x ET0 x ground of the tree. Evaporation of a lane at most min(Kc max - Kcb, exposed share x Kc max)
+ * Transpiration = Kcb x ET0 x ground of the tree, or as given by hour. Evaporation of a lane at most min(Kc max - Kcb, exposed share x Kc max)
  * x ET0 (FAO-56 eq. 71, lane by lane: the exposed share is the part not under the canopy disc), less what a layer on it takes off.
  *
  * @throws RangeError if what the parser worked out by day does not reach over the season.
@@ -54,11 +57,17 @@ export function demandOf(scenario: Scenario, prepared: Pick<Prepared, "grid" | "
   const layer = surface?.layer;
   const groundCm2 = block.treeSpacingM * block.rowSpacingM * 1e4;
   const transpirationCm3 = new Float64Array(days);
+  const hours = (mm: Float64Array | undefined, perMm: number) =>
+    mm?.slice(skip * 24, (skip + days) * 24).map((value) => value * perMm);
+  const hourlyCm3 = hours(weather.hourly?.transpirationMm, groundCm2 / mmPerCm);
+  const hourlyRainCm = hours(weather.hourly?.rainMm, 1 / mmPerCm);
   const evaporationCm3 = new Float64Array(days * lanes);
   for (let d = 0; d < days; d++) {
     const et0Cm = et0Mm[d] / 10;
     const kcMax = tree.days?.kcMax[d] ?? standardKcMax;
-    transpirationCm3[d] = kcb[d] * et0Cm * groundCm2;
+    transpirationCm3[d] = hourlyCm3
+      ? hourlyCm3.subarray(d * 24, d * 24 + 24).reduce((sum, cm3) => sum + cm3, 0)
+      : kcb[d] * et0Cm * groundCm2;
     const energy = kcMax > kcb[d] ? kcMax - kcb[d] : 0;
     const layerCut = layer === undefined ? 0 : 1 - layer.evaporationFactor[d];
     for (let j = 0; j < lanes; j++) {
@@ -77,6 +86,8 @@ export function demandOf(scenario: Scenario, prepared: Pick<Prepared, "grid" | "
     sunsetH: weather.sunsetH.slice(skip, skip + days),
     transpirationCm3,
     evaporationCm3,
+    ...(hourlyCm3 && { hourlyCm3 }),
+    ...(hourlyRainCm && { hourlyRainCm }),
     limits: limitsByDay(scenario, transpirationCm3, groundCm2),
     rainIntensityCmPerH: surface?.curveNumber === undefined ? weather.rainIntensityMmPerH / 10 : allDayCmPerH,
     ...(surface?.rain === undefined ? {} : { rainShares: rainShares(surface.rain, laneAreaCm2, exposed) }),
@@ -115,8 +126,9 @@ const rainHours = (demand: Demand, day: number): number => {
   return hours < 24 ? hours : 24;
 };
 
-/** Rain rate between two moments of one day, cm/h. @example rainRate(demand, 3, 0, 1) */
+/** Rain rate between two moments of one day (of one hour, where rain is given by hour), cm/h. @example rainRate(demand, 3, 0, 1) */
 export function rainRate(demand: Demand, day: number, fromH: number, toH: number): number {
+  if (demand.hourlyRainCm) return demand.hourlyRainCm[day * 24 + (fromH | 0)];
   const hours = rainHours(demand, day);
   if (hours <= 0 || fromH >= hours) return 0;
   const wet = (toH < hours ? toH : hours) - fromH;

@@ -46,6 +46,8 @@ export interface GridChoice {
   readonly lanes?: number | undefined;
   readonly geometry?: "strip" | "ring" | undefined;
   readonly youngTree?: YoungTree | undefined;
+  /** Makes other layers of the layer edges chosen for a profile, which must stay among them. */
+  readonly cutLayers?: ((edgesCm: number[]) => number[]) | undefined;
 }
 
 /**
@@ -64,7 +66,8 @@ export function groundOf(scenario: Scenario, choice: GridChoice = {}): Prepared 
   }
   const { ball } = tree;
   const inside = [tree.roots.litter?.thicknessCm, ball?.depthCm].filter((cm) => cm !== undefined);
-  const layers = layerEdges([depthCm, ...inside, ...soil.horizons.map((h) => h.toCm)]);
+  const chosen = layerEdges([depthCm, ...inside, ...soil.horizons.map((h) => h.toCm)]);
+  const layers = choice.cutLayers?.(chosen) ?? chosen;
   const cells = cellsOf(scenario, layers, choice.lanes ?? 8, choice.geometry, choice.youngTree);
   const { grid } = cells;
   const tables = soil.horizons.map((h) => tabulateSoil(curveOf(h, soil)));

@@ -5,7 +5,7 @@ import type { Progress } from "./simulation.js";
 import { storageCm3 } from "./tree-run.js";
 
 /** Sums since the start, by tree: `book[tree * ledgerSize + place]`, cm3; the last counts the engine's sub-steps. */
-export const ledgerSize = 9;
+export const ledgerSize = 10;
 export const ledgerPlaces = {
   emitter: 0,
   rain: 1,
@@ -16,6 +16,7 @@ export const ledgerPlaces = {
   subSteps: 6,
   heldByCanopy: 7,
   heldByLayer: 8,
+  own: 9,
 } as const;
 
 /**
@@ -61,7 +62,7 @@ export function bookHour(now: Progress, t: number): boolean {
   const runoffCm3 = rainShares === undefined ? fluxes.runoffCm3 : fluxes.runoffCm3 + fellCm3 * rainShares.runoff[day];
   const rainMm = (fellCm3 / prepared.groundCm2) * mmPerCm;
   const sun = sunShareOf(demand, day, clock, clock + 1);
-  const wantedL = (demand.transpirationCm3[day] * sun) / cm3PerL;
+  const wantedL = (demand.hourlyCm3?.[hour] ?? demand.transpirationCm3[day] * sun) / cm3PerL;
   const transpiredL = fluxes.transpirationCm3 / cm3PerL;
   const belowRootsL = fluxes.downwardCm3[prepared.rootedLayers - 1] / cm3PerL;
   const rootZoneWaterMm = rootTheta * prepared.rootedDepthCm * mmPerCm;
@@ -78,7 +79,7 @@ export function bookHour(now: Progress, t: number): boolean {
   h.airlessShare[row] = airless;
 
   const storedCm3 = storageCm3(state.theta, prepared.grid);
-  const broughtIn = fluxes.emitterCm3 + fellCm3 - heldByCanopyCm3 - heldByLayerCm3;
+  const broughtIn = fluxes.emitterCm3 + fellCm3 - heldByCanopyCm3 - heldByLayerCm3 + fluxes.ownCm3;
   const tookOut = fluxes.transpirationCm3 + fluxes.evaporationCm3 + runoffCm3 + fluxes.bottomCm3;
   const residualCm3 = now.storedCm3[t] + broughtIn - tookOut - storedCm3;
   now.storedCm3[t] = storedCm3;
@@ -115,6 +116,7 @@ export function bookHour(now: Progress, t: number): boolean {
   book[at + ledgerPlaces.evaporation] += fluxes.evaporationCm3;
   book[at + ledgerPlaces.runoff] += runoffCm3;
   book[at + ledgerPlaces.bottom] += fluxes.bottomCm3;
+  book[at + ledgerPlaces.own] += fluxes.ownCm3;
   book[at + ledgerPlaces.subSteps] += fluxes.subSteps;
 
   const { fromHour, hours } = now.cellWindow;

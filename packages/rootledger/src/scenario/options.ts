@@ -36,6 +36,8 @@ export interface SimulateOptions {
   readonly geometry?: "strip" | "ring";
   /** Least number of lanes across half a row; default 8. */
   readonly lanes?: number;
+  /** Makes finer layers of the layer edges chosen for the profile, which must stay among them; see `convergence`. */
+  readonly cutLayers?: (edgesCm: number[]) => number[];
   /** Largest change of theta in a sub-step, m3/m3; default 0.02. */
   readonly thetaChangePerStep?: number;
   /** Name of the part of the season of each day, by which root-hours are booked; default limit periods, else months. */

@@ -117,10 +117,11 @@ function ledgerOf(now: Progress): Ledger {
   const evaporationCm3 = take(ledgerPlaces.evaporation);
   const runoffCm3 = take(ledgerPlaces.runoff);
   const bottomCm3 = take(ledgerPlaces.bottom);
+  const ownCm3 = take(ledgerPlaces.own);
   const residualCm3 = new Float64Array(count);
   const residualFraction = new Float64Array(count);
   for (let t = 0; t < count; t++) {
-    const had = now.startCm3[t] + emitterCm3[t] + rainCm3[t];
+    const had = now.startCm3[t] + emitterCm3[t] + rainCm3[t] + ownCm3[t];
     const held = heldByCanopyCm3[t] + heldByLayerCm3[t];
     const left = held + transpirationCm3[t] + evaporationCm3[t] + runoffCm3[t] + bottomCm3[t];
     residualCm3[t] = had - left - now.storedCm3[t];
@@ -136,6 +137,7 @@ function ledgerOf(now: Progress): Ledger {
     evaporationCm3,
     runoffCm3,
     bottomCm3,
+    ownCm3,
     endCm3: now.storedCm3.slice(),
     residualCm3,
     residualFraction,

@@ -225,6 +225,16 @@ export interface SiteWeather {
   readonly rainMm: Float64Array;
   readonly sunriseH: Float64Array;
   readonly sunsetH: Float64Array;
+  /** Own records by hour, from the first hour of the columns above; made by `withOwnHours` of rootledger/steps, no field of the file. */
+  readonly hourly?: HourlyRecords;
+}
+
+/** Mm of each hour over the whole ground of a tree. What is left out follows the days: Kcb x ET0 by the sun, rain from midnight. */
+export interface HourlyRecords {
+  /** Most that the tree would transpire. */
+  readonly transpirationMm?: Float64Array;
+  /** Rain above the canopy. */
+  readonly rainMm?: Float64Array;
 }
 
 export interface Start {

@@ -1,13 +1,13 @@
 import { isDecided } from "../programme/programme.js";
 import { headFromTension } from "../units.js";
-import { bucketEngine, type WaterSetup } from "../water/bucket.js";
+import { bucketEngine } from "../water/bucket.js";
 import type { WaterEngine } from "../water/engine.js";
-import { twoStageEvaporation } from "../water/evaporation.js";
 import { thetaAtHead } from "../water/ground.js";
 import type { Result, RunStatus, TreeName } from "../water/result.js";
 import { type PlainState, plainState, restoreState, stateFromPlain } from "../water/state.js";
 import { twoLimits } from "../water/stress.js";
 import { type Demand, demandOf } from "./demand.js";
+import { evaporationOf } from "./evaporation-of.js";
 import { groundOf, type Prepared } from "./ground-of.js";
 import { bookHour, ledgerSize } from "./hour-ledger.js";
 import type { EngineMaker, SimulateOptions } from "./options.js";
@@ -80,6 +80,8 @@ export interface Simulation {
    * one: the run then goes on from that state under its own.
    */
   readonly restore: (snapshot: Snapshot) => void;
+  /** The trees as they stand after the last step, to be read and not changed. */
+  readonly trees: () => readonly Pick<TreeRun, "name" | "state" | "fluxes">[];
   /** What is known so far; complete once the status is `finished`. */
   readonly result: () => Result;
 }
@@ -220,6 +222,7 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
     step,
     snapshot,
     restore,
+    trees: () => trees,
     result: () => resultOf(now, running),
   };
 }
@@ -249,14 +252,4 @@ function needed(option: string, what: string, pass: string): never {
   throw new RangeError(
     `simulate requires options.${option} for a scenario with ${what}: pass ${pass} of rootledger/scenario`,
   );
-}
-
-/** Two-stage evaporation where the block asks for it. @throws RangeError if the soil has no REW. */
-function evaporationOf({ block, soil }: Scenario): Pick<WaterSetup, "evaporationOn"> {
-  const { surface } = block;
-  if (surface?.evaporation !== "two-stage") return {};
-  const { readilyEvaporableMm = Number.NaN } = soil;
-  return {
-    evaporationOn: (ground) => twoStageEvaporation(ground, { readilyEvaporableMm, depthCm: surface.evaporableDepthCm }),
-  };
 }

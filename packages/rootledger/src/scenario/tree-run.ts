@@ -100,7 +100,7 @@ function advanceHour(
     const sun = sunShareOf(demand, day, fromClock, toClock) / (toH - fromH);
     const rain = rainRate(demand, day, fromClock, toClock);
     forcing.emitterCm3PerH = emitterCm3PerH[part];
-    forcing.transpirationCm3PerH = demand.transpirationCm3[day] * sun;
+    forcing.transpirationCm3PerH = demand.hourlyCm3?.[hour] ?? demand.transpirationCm3[day] * sun;
     for (let j = 0; j < lanes; j++) {
       const reaching = soilShare === undefined ? rain : rain * soilShare[day * lanes + j];
       forcing.rainCm3PerH[j] = reaching * laneAreaCm2[j];

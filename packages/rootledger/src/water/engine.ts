@@ -30,6 +30,8 @@ export interface WaterFluxes {
   transpirationCm3: number;
   runoffCm3: number;
   bottomCm3: number;
+  /** Net water that an own source brought or an own sink took; 0 unless `ownProcesses` is in use. */
+  ownCm3: number;
   /** Net downward flow through the lower face of each layer; the last one is the bottom. */
   readonly downwardCm3: Float64Array;
   readonly uptakeCm3: Float64Array;
@@ -99,6 +101,7 @@ export function emptyFluxes(size: { layers: number; lanes: number; cells: number
     transpirationCm3: 0,
     runoffCm3: 0,
     bottomCm3: 0,
+    ownCm3: 0,
     downwardCm3: new Float64Array(size.layers),
     uptakeCm3: new Float64Array(size.cells),
     airlessH: new Float64Array(size.cells),
@@ -118,6 +121,7 @@ export function clearFluxes(fluxes: WaterFluxes): void {
   fluxes.transpirationCm3 = 0;
   fluxes.runoffCm3 = 0;
   fluxes.bottomCm3 = 0;
+  fluxes.ownCm3 = 0;
   fluxes.downwardCm3.fill(0);
   fluxes.uptakeCm3.fill(0);
   fluxes.airlessH.fill(0);

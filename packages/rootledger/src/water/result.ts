@@ -39,6 +39,8 @@ export interface Ledger {
   readonly evaporationCm3: Float64Array;
   readonly runoffCm3: Float64Array;
   readonly bottomCm3: Float64Array;
+  /** Net water of an own source or sink (`ownProcesses` of rootledger/steps); 0 without one. */
+  readonly ownCm3: Float64Array;
   readonly endCm3: Float64Array;
   /** start + in - out - end. */
   readonly residualCm3: Float64Array;
