@@ -128,6 +128,13 @@ Exit code 0: done; 1: faults in the input, one line each; 2: internal error.
   together: "together, so their effects cannot be told apart",
   holds: "Holds",
   doesNotHold: "DOES NOT HOLD",
+  parts: {
+    part: "By part of the season, average tree",
+    columns: ["days", "thirsty h", "fine h", "airless h", "below L", "wanted L", "got L"],
+    depth: "Root-hours by depth",
+    depthColumns: ["thirsty h", "fine h", "airless h"],
+    below: "below",
+  },
   trees: { mean: "average tree", "under-fed": "under-fed tree", "over-fed": "over-fed tree" },
   differences: "Differences, average tree",
   rises: "rises",

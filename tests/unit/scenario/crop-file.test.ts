@@ -1,6 +1,7 @@
 import { column, simulate } from "rootledger";
 import { parseNeed, parseScenario, type Scenario } from "rootledger/scenario";
 import { waterNeed } from "rootledger/tree";
+import { measuresByPart } from "rootledger/water";
 import { describe, expect, it } from "vitest";
 import { dataText, demoFiles, demoJson, type Editable } from "../../support/demo-files.js";
 
@@ -138,6 +139,24 @@ describe("own stages", () => {
     expect(at("2025-12-31")).toBeCloseTo(0.65, 12);
     expect(at("2026-01-20")).toBeCloseTo(0.9, 12);
     expect(at("2026-02-01")).toBeCloseTo(0.5, 12);
+  });
+
+  it("are parts of the root-hours ledger by themselves, in the order of the season", () => {
+    const stages = [
+      { name: "flush", starts: "day 0", from: 0.4 },
+      { name: "set", starts: "12-21", from: 0.8 },
+    ];
+    const { scenario } = scenarioOf({ tree: { crop: { stages } }, days: 40 });
+    const result = simulate(scenario);
+    expect(measuresByPart(result).map(({ part, days }) => [part, days])).toEqual([
+      ["flush", 20],
+      ["set", 20],
+    ]);
+    const preset = scenarioOf({ tree: { crop: { preset: "avocado" } }, days: 200 }).scenario;
+    const { parts } = simulate(preset).rootHours;
+    expect(new Set(parts).size).toBe(parts.length);
+    expect(parts.every((name) => !/^\d{4}-/.test(name))).toBe(true);
+    expect(parts.length).toBeGreaterThan(1);
   });
 });
 

@@ -49,6 +49,7 @@ export { type PlugPlan, type PlugQuestion, type PlugWarning, plugPlan } from "./
 export { type SourcePlacement, steadyPointSource, transientPointSource } from "./point-source.js";
 export { kSatFromPondCmPerH, type PondReading } from "./pond-reading.js";
 export { type PublishedLayout, publishedLayouts } from "./published-layouts.js";
+export { type SaltyWaterFinding, type SaltyWaterLevel, saltyWaterFindings, saltyWaterLimits } from "./salty-water.js";
 export { type EmitterRun, schwartzmanZur, type WettedSize } from "./schwartzman-zur.js";
 export { irrigationsPerDay, storedLitres } from "./stored-water.js";
 export { stripPondFlowCm2PerH, stripPondHalfWidthCm } from "./strip-pond.js";

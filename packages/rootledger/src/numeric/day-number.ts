@@ -1,4 +1,7 @@
 const isoDate = /^(\d{4})-(\d{2})-(\d{2})$/;
+/** Days of a mean year of the Gregorian calendar. */
+export const daysPerYear = 365.2425;
+
 const daysBeforeMonth = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334];
 
 const isLeap = (year: number): boolean => (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;

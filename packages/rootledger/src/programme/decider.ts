@@ -1,4 +1,4 @@
-import { dateOf, dayNumber, daysInMonth } from "../numeric/day-number.js";
+import { dateOf, dayNumber, daysInMonth, daysPerYear } from "../numeric/day-number.js";
 import type { Ground } from "../water/ground.js";
 import type { RootZone } from "../water/uptake.js";
 import { depletionFinder } from "./depletion.js";
@@ -107,7 +107,6 @@ function minutesFinder(rule: Rule, place: DeciderPlace): (morning: Morning) => n
 }
 
 /** Mean of the Gregorian calendar. */
-const daysPerYear = 365.2425;
 
 /** Place in a rule's memory: what `replace-use` has not given back yet, L per tree. */
 const owedL = 0;

@@ -40,7 +40,7 @@ export interface SimulateOptions {
   readonly cutLayers?: (edgesCm: number[]) => number[];
   /** Largest change of theta in a sub-step, m3/m3; default 0.02. */
   readonly thetaChangePerStep?: number;
-  /** Name of the part of the season of each day, by which root-hours are booked; default limit periods, else months. */
+  /** Name of the part of the season of each day, by which root-hours are booked; default limit periods, else the crop's stages, else months. */
   readonly partOfDay?: readonly string[];
   /** Hours whose theta is kept for every cell of the mean tree. */
   readonly cells?: { readonly fromHour: number; readonly hours: number };

@@ -8,7 +8,7 @@ import { type Fault, fault } from "./faults.js";
 import { pick } from "./parse-default.js";
 import { filledLimits } from "./parse-limits.js";
 import { filledBall, filledRoots } from "./parse-roots.js";
-import { filledSalt, filledSoilNitrogen } from "./parse-solutes.js";
+import { filledSalt, filledSoilNitrogen, saltyWaterNotes } from "./parse-solutes.js";
 import { filledSurface } from "./parse-surface.js";
 import { filledDemand } from "./parse-tree.js";
 import type { Block, Lines, Season, SiteWeather } from "./scenario.js";
@@ -102,6 +102,7 @@ export function filledBlock(
     used.push(...worked.moved.map((moved) => ({ path: `${path}.tree.climateAdjustment`, ...moved })));
     notes.push(...worked.notes, ...(preset?.cautions ?? []).map((text) => `${tree.name}: ${text}`));
   }
+  if (salt !== undefined) notes.push(...saltyWaterNotes(salt));
   const uniformityPath = `${path}.lines.lowQuarterUniformityFraction`;
   return {
     treeSpacingM: file.treeSpacingM,

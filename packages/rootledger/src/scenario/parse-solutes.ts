@@ -1,3 +1,4 @@
+import { saltyWaterFindings } from "../lines/salty-water.js";
 import { dateOf, dayNumber } from "../numeric/day-number.js";
 import type { InjectionAmount, NitrogenDoses } from "../programme/injection.js";
 import { maasHoffmanTable } from "../tree/salinity-table.js";
@@ -110,6 +111,18 @@ function responseOf(file: SaltFile, path: string, used: DefaultUsed[]): Salt["re
     thresholdDsPerM: row.thresholdDsPerM?.[0] ?? Number.NaN,
     slopePerDsPerM: row.slopePerDsPerM?.[0] ?? Number.NaN,
   };
+}
+
+/** What published limits say against the water, for the crop whose tolerance is taken. */
+export function saltyWaterNotes({ crop, waterEcDsPerM, chlorideMgPerL }: SaltFile): string[] {
+  const water = { ecDsPerM: waterEcDsPerM, ...(chlorideMgPerL === undefined ? {} : { chlorideMgPerL }) };
+  const name = crop ?? solutesDefaults.crop.value;
+  return saltyWaterFindings(name, water)
+    .filter(({ level }) => level === "with-care" || level === "troublesome")
+    .map(({ quantity, value, level, beyond, source }) => {
+      const what = quantity === "ecDsPerM" ? `EC ${value} dS/m` : `chloride ${value} mg/L`;
+      return `water of ${what} is beyond ${beyond}, ${level === "with-care" ? "to be used with care" : "troublesome"} for ${name} (${source}); leaching and local advice decide`;
+    });
 }
 
 /** Checked nitrogen of the block with its defaults filled in. */

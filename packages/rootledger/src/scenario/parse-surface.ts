@@ -1,3 +1,4 @@
+import { daysPerYear } from "../numeric/day-number.js";
 import { residueEvaporationCut } from "../tree/mulch.js";
 import { curveNumberFor } from "../water/curve-number.js";
 import {
@@ -14,8 +15,6 @@ import { rainHeld } from "./rain-held.js";
 import type { Surface, SurfaceLayer } from "./scenario.js";
 import type { LayerFile, SurfaceFile } from "./schema-surface.js";
 import { surfaceDefaults } from "./surface-defaults.js";
-
-const daysPerYear = 365.25;
 
 /** Keys that answer one question twice. */
 export function surfaceFaults(

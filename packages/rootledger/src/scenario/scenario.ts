@@ -121,6 +121,8 @@ export interface TreeDays {
   readonly kcMax: Float64Array;
   /** Canopy that grows; left out, `canopyDiameterM` holds all season. */
   readonly canopyDiameterM?: Float64Array;
+  /** Name of the crop's stage on each day, where the coefficient goes by stages. */
+  readonly stages?: readonly string[];
 }
 
 export interface Roots {

@@ -7,6 +7,7 @@ import { solutesDefaults } from "./solutes-defaults.js";
 
 export interface SaltFile {
   waterEcDsPerM: number;
+  chlorideMgPerL?: number | undefined;
   startEceDsPerM?: number | undefined;
   response?: Salt["response"]["kind"] | undefined;
   crop?: string | undefined;
@@ -35,6 +36,11 @@ export interface NitrogenDosesFile {
 
 export const saltSchema: z.ZodType<SaltFile> = z.strictObject({
   waterEcDsPerM: between(0, 15, "EC of the irrigation water, dS/m."),
+  chlorideMgPerL: between(
+    0,
+    20_000,
+    "Chloride of the irrigation water, mg/L: held against published limits in the notes, not moved.",
+  ).optional(),
   startEceDsPerM: between(
     0,
     40,

@@ -12,18 +12,19 @@ export interface SeasonParts {
 const other = "other days";
 
 /**
- * Parts of the season: the named ones given; else the tree's limit periods, and the days outside them as one more; else calendar
- * months. Parts of one name, such as the flowering of two years, are one.
+ * Parts of the season: the named ones given; else the tree's limit periods, and the days outside them as one more; else the stages
+ * of its crop; else calendar months. Parts of one name, such as the flowering of two years, are one.
  *
- * @param nameOfDay name of the part of each day, for instance its stage
+ * @param partOfDay name of the part of each day, for instance its weeks by fruit load
  * @throws RangeError if there are names, and fewer than the season has days.
  * @example seasonParts(scenario).names // ["2025-12", "2026-01", "2026-02"]
  */
-export function seasonParts({ season, block }: Scenario, nameOfDay?: readonly string[]): SeasonParts {
+export function seasonParts({ season, block: { tree } }: Scenario, partOfDay?: readonly string[]): SeasonParts {
+  const { periods } = tree.limits;
+  const nameOfDay = partOfDay ?? (periods === undefined ? tree.days?.stages : undefined);
   if (nameOfDay !== undefined && nameOfDay.length < season.days) {
     throw new RangeError(`seasonParts requires a name for each of ${season.days} days: got ${nameOfDay.length}`);
   }
-  const { periods } = block.tree.limits;
   const first = dayNumber(season.startDate);
   const nameOf = (day: number): string => {
     if (nameOfDay !== undefined) return nameOfDay[day];

@@ -1,3 +1,4 @@
+import { daysPerYear } from "../numeric/day-number.js";
 import { type CanopyPoint, canopyDiameterM } from "../tree/canopy-growth.js";
 import { type KcStage, kcByStage } from "../tree/kc-by-stage.js";
 import {
@@ -36,7 +37,6 @@ export interface MovedValue {
   readonly source: string;
 }
 
-const daysPerYear = 365.25;
 const standard: CropClimate = { windAt2mMPerS: 2, rhMinPct: 45 };
 
 /**
@@ -66,11 +66,23 @@ export function treeDays(
   const constant = share(block.canopyDiameterM);
   const kcb = table.map((value, d) => value * (diameter === undefined ? constant : share(diameter[d])) * modifier[d]);
   const limit = kcMaxByDay(demand, kcb, air);
+  const stages = stageNames(demand, season);
   return {
-    days: { kcb, kcMax: limit.kcMax, ...(diameter === undefined ? {} : { canopyDiameterM: diameter }) },
+    days: {
+      kcb,
+      kcMax: limit.kcMax,
+      ...(diameter === undefined ? {} : { canopyDiameterM: diameter }),
+      ...(stages === undefined ? {} : { stages }),
+    },
     moved,
     notes: limit.notes,
   };
+}
+
+function stageNames({ coefficient }: TreeDemand, { startDate, days }: Season): readonly string[] | undefined {
+  if (coefficient.kind === "by-date") return undefined;
+  const { stages, phenology } = coefficient;
+  return Array.from(stageByDay(startDate, days, stages, phenology), (stage) => stages[stage].name);
 }
 
 function coefficientByDay(demand: TreeDemand, season: Season, air: DayAir, moved: MovedValue[]): Float64Array {

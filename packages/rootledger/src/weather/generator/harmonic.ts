@@ -1,19 +1,18 @@
+import { daysPerYear } from "../../numeric/day-number.js";
 import { solve } from "../../numeric/small-matrix.js";
 
-/** A yearly course: mean + sum over k of cos[k-1] cos(2 pi k t / 365.25) + sin[k-1] sin(2 pi k t / 365.25), t the day of the year. */
+/** A yearly course: mean + sum over k of cos[k-1] cos(2 pi k t / 365.2425) + sin[k-1] sin(2 pi k t / 365.2425), t the day of the year. */
 export interface Harmonic {
   readonly mean: number;
   readonly cos: readonly number[];
   readonly sin: readonly number[];
 }
 
-const daysOfYear = 365.25;
-
-/** @example harmonicAt({ mean: 10, cos: [5], sin: [0] }, 365.25) // 15 */
+/** @example harmonicAt({ mean: 10, cos: [5], sin: [0] }, 365.2425) // 15 */
 export function harmonicAt({ mean, cos, sin }: Harmonic, dayOfYear: number): number {
   let value = mean;
   for (let k = 0; k < cos.length; k++) {
-    const angle = (2 * Math.PI * (k + 1) * dayOfYear) / daysOfYear;
+    const angle = (2 * Math.PI * (k + 1) * dayOfYear) / daysPerYear;
     value += cos[k] * Math.cos(angle) + sin[k] * Math.sin(angle);
   }
   return value;
@@ -37,7 +36,7 @@ export function fitHarmonic(
     n++;
     sum += values[d];
     for (let k = 0; k < count; k++) {
-      const angle = (2 * Math.PI * (k + 1) * dayOfYear[d]) / daysOfYear;
+      const angle = (2 * Math.PI * (k + 1) * dayOfYear[d]) / daysPerYear;
       basis[1 + 2 * k] = Math.cos(angle);
       basis[2 + 2 * k] = Math.sin(angle);
     }
