@@ -1,11 +1,13 @@
 import { availableParallelism } from "node:os";
 import type { RankingMethod } from "rootledger/chance";
+import { type Part, shardOf } from "./shards/part.js";
+import { shardWords } from "./words-shards.js";
 
 /** Options of `compare` once it has `--members`. */
 export const ensembleFlags = ["members", "seed", "workers", "draws", "record"] as const;
 
 /** Options of `ensemble`. */
-export const rankingFlags = [...ensembleFlags, "rank"] as const;
+export const rankingFlags = [...ensembleFlags, "rank", "shard", "out"] as const;
 
 /** Members where none are asked for; our choice: a band end then rests on ten draws. */
 const usualMembers = 200;
@@ -20,13 +22,18 @@ export interface EnsembleAsked {
   /** A longer weather record whose years are drawn too. */
   readonly recordFile?: string;
   readonly rank?: RankingMethod;
+  /** One shard of the ensemble. */
+  readonly part?: Pick<Part, "shard" | "shards">;
+  /** Where its files go; without a shard, all members are one. */
+  readonly out?: string;
 }
 
 /** The options as numbers, or what is wrong with one of them. */
 export function ensembleAsked(flags: Readonly<Record<string, string>>): EnsembleAsked | string {
   const members = flags.members === undefined ? undefined : wholeNumber(flags.members);
   const workers = wholeNumber(flags.workers ?? String(availableParallelism()));
-  const { rank, draws, record } = flags;
+  const { rank, draws, record, shard, out } = flags;
+  const part = shard === undefined ? undefined : shardOf(shard);
   if (flags.members !== undefined && members === undefined) {
     return `--members must be a whole number above 0: got ${flags.members}`;
   }
@@ -36,11 +43,16 @@ export function ensembleAsked(flags: Readonly<Record<string, string>>): Ensemble
   if (draws !== undefined && (rank !== undefined || flags.seed !== undefined)) {
     return "--draws is a table of its own: it takes neither --rank nor --seed";
   }
+  if (shard !== undefined && part === undefined) return `${shardWords.notAShard} ${shard}`;
+  if (shard !== undefined && out === undefined) return shardWords.outNeeded;
+  if (rank !== undefined && out !== undefined) return shardWords.noRankInShards;
   return {
     ...{ members, workers, seed: flags.seed ?? "1" },
     ...(draws === undefined ? {} : { drawsFile: draws }),
     ...(record === undefined ? {} : { recordFile: record }),
     ...(rank === undefined ? {} : { rank }),
+    ...(part === undefined ? {} : { part }),
+    ...(out === undefined ? {} : { out }),
   };
 }
 

@@ -9,6 +9,7 @@ import {
 } from "rootledger/chance";
 import { parseComparison, parseScenario } from "rootledger/scenario";
 import { ensembleAsked } from "./ensemble-flags.js";
+import { ensemblePart } from "./ensemble-part.js";
 import { readPlan } from "./ensemble-plan.js";
 import { exit, type Io } from "./io.js";
 import { ensembleCsv, ensembleText } from "./print/ensemble.js";
@@ -19,12 +20,17 @@ import { progress } from "./progress.js";
 import { type Input, readInput } from "./read-input.js";
 import type { Asked } from "./run.js";
 import { words } from "./words.js";
+import { shardWords } from "./words-shards.js";
 
 /** `rootledger ensemble FILE`: a comparison's programmes, or one scenario's, over draws of what is unknown. */
 export async function ensembleCommand({ file, output, engine, flags }: Asked, io: Io): Promise<number> {
   const asked = ensembleAsked(flags);
   if (typeof asked === "string") {
     io.stderr(`${asked}; ${words.seeHelp}\n`);
+    return exit.faults;
+  }
+  if (asked.out !== undefined && output === "csv") {
+    io.stderr(`${shardWords.noCsvOfShard}; ${words.seeHelp}\n`);
     return exit.faults;
   }
   const input = await readInput(file, io);
@@ -49,6 +55,10 @@ export async function ensembleCommand({ file, output, engine, flags }: Asked, io
     if (output === "json") io.stdout(jsonText({ ...ranking, defaultsUsed, notes }));
     else io.stdout(output === "csv" ? rankingCsv(ranking) : rankingText(ranking));
     return exit.done;
+  }
+  if (asked.out !== undefined) {
+    const said = { defaultsUsed, notes };
+    return ensemblePart({ plan, members, asked, folder: asked.out, output, said, onProgress: tellMembers(io) }, io);
   }
   const result = await runEnsemble(plan, members, asked.workers, io);
   if (output === "json") io.stdout(jsonText({ ...result, defaultsUsed, notes }));

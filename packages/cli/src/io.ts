@@ -1,5 +1,6 @@
 import type { EnsemblePlan, Executor } from "rootledger/chance";
 import type { ArmStore } from "rootledger/compare";
+import type { Disk } from "./shards/disk.js";
 
 /** What a command may do to the outside; injected so that tests can run commands in process. */
 export interface Io {
@@ -13,6 +14,8 @@ export interface Io {
   readonly workers?: (plan: EnsemblePlan, workers: number) => Executor;
   /** A folder that keeps answers from one time to the next; without it nothing is kept. */
   readonly store?: (folder: string) => ArmStore;
+  /** Where shards of an ensemble are written and read. */
+  readonly disk?: Disk;
 }
 
 /** Exit codes. */

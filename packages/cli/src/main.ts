@@ -3,6 +3,7 @@ import { readFile } from "node:fs/promises";
 import { folderStore } from "./folder-store.js";
 import { nodeWorkers } from "./node-workers.js";
 import { main } from "./run.js";
+import { nodeDisk } from "./shards/node-disk.js";
 
 process.exitCode = await main(process.argv.slice(2), {
   stdout: (text) => process.stdout.write(text),
@@ -12,4 +13,5 @@ process.exitCode = await main(process.argv.slice(2), {
   nowMs: () => performance.now(),
   workers: nodeWorkers,
   store: folderStore,
+  disk: nodeDisk,
 });

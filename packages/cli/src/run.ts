@@ -6,6 +6,7 @@ import { compareCommand } from "./compare.js";
 import { ensembleCommand } from "./ensemble.js";
 import { ensembleFlags, rankingFlags } from "./ensemble-flags.js";
 import { exit, type Io } from "./io.js";
+import { mergeCommand, mergeFlags } from "./merge.js";
 import { needCommand } from "./need.js";
 import { needFlags } from "./need-flags.js";
 import { planCommand } from "./plan.js";
@@ -37,7 +38,7 @@ type Command = (asked: Asked, io: Io) => Promise<number>;
 interface Entry {
   readonly run: Command;
   readonly csv: boolean;
-  readonly file: "needed" | "optional" | "several";
+  readonly file: "needed" | "optional" | "several" | "folders";
   readonly flags?: readonly string[];
 }
 
@@ -47,6 +48,7 @@ const commands: Readonly<Record<string, Entry>> = {
   simulate: { run: simulateCommand, csv: true, file: "needed" },
   compare: { run: compareCommand, csv: true, file: "needed", flags: [...ensembleFlags, ...armFlags] },
   ensemble: { run: ensembleCommand, csv: true, file: "needed", flags: rankingFlags },
+  merge: { run: mergeCommand, csv: true, file: "folders", flags: mergeFlags },
   need: { run: needCommand, csv: true, file: "optional", flags: needFlags },
   truth: { run: truthCommand, csv: false, file: "optional" },
   "validate-scenario": { run: validateCommand, csv: false, file: "needed" },
@@ -89,12 +91,12 @@ async function answer(argv: readonly string[], io: Io): Promise<number> {
   if (name === undefined) return misused(words.noCommand);
   const command = Object.hasOwn(commands, name) ? commands[name] : undefined;
   if (command === undefined) return misused(`${words.unknownCommand} ${name}`);
-  const several = command.file === "several";
+  const several = command.file === "several" || command.file === "folders";
   if (command.file === "needed" && (file === undefined || moreFiles.length > 0)) return misused(words.oneFile);
   if (several && file === undefined) return misused(words.fileNeeded);
   if (moreFiles.length > 0 && !several) return misused(words.atMostOneFile);
   const answers = values.answer ?? [];
-  if (answers.length > 0 && !several) return misused(`--answer ${words.notAnOption} ${name}`);
+  if (answers.length > 0 && command.file !== "several") return misused(`--answer ${words.notAnOption} ${name}`);
   const strange = Object.keys(flags).find((flag) => !(command.flags ?? []).includes(flag));
   if (strange !== undefined) return misused(`--${strange} ${words.notAnOption} ${name}`);
   if (values.json && values.csv) return misused(words.oneOutput);

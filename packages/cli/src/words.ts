@@ -6,6 +6,7 @@ Usage
   rootledger compare FILE             two to four watering programmes side by side, on each soil
   rootledger simulate FILE            one programme on one soil over a season
   rootledger ensemble FILE            the same over draws of what is unknown: bands, paired differences, verdicts
+  rootledger merge FOLDER [FOLDER ..] the answer of an ensemble that was run in shards
   rootledger need FILE                litres per tree and per hectare that trees want; or by options
   rootledger plan FILE                year by year: canopy, litres, open emitters, lines, fertiliser
   rootledger sheet FILE               half a page for the grower: litres, hours, starts, what would prove it wrong
@@ -26,6 +27,7 @@ Options
   --keep FOLDER compare --arms: keeps each arm's answer in a folder and finds it there next time
   --rank HOW    ensemble: which unknown matters and what to measure; screen (an order) or shares (of the
                 variance; wants thousands of members)
+  --shard I/N --out FOLDER   ensemble: one of N shards, its table as CSV and Parquet; merge --out FOLDER: one table of all
   --day N --language en|es --units metric|us --as text|html --members N --seed S  sheet (day 0, 40 draws)
   --answer KEY=VALUE  weather: the answer to a question about the file, as often as needed
   --help      this text

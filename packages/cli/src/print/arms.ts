@@ -1,6 +1,6 @@
 import type { ArmAnswer, Difference } from "rootledger/compare";
 import { armAbsenceWords, armWords, words } from "../words.js";
-import { csvText } from "./csv.js";
+import { csvText } from "./csv-text.js";
 import { type MeasureRow, measureRows, printed } from "./measure-rows.js";
 import { textTable, wrapped } from "./text-table.js";
 

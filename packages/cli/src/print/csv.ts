@@ -1,6 +1,7 @@
 import type { Result } from "rootledger";
 import type { ComparisonResult } from "rootledger/compare";
 import type { WaterNeed } from "rootledger/tree";
+import { csvText } from "./csv-text.js";
 
 const millisecondsPerDay = 86_400_000;
 
@@ -48,11 +49,3 @@ export function needCsv({ periods }: WaterNeed): string {
   );
   return csvText([head, ...lines]);
 }
-
-/** Cells quoted where they hold a comma, a quote or a line end (RFC 4180). */
-export const csvText = (lines: readonly (readonly string[])[]): string =>
-  lines
-    .map(
-      (line) => `${line.map((cell) => (/[",\r\n]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell)).join(",")}\n`,
-    )
-    .join("");

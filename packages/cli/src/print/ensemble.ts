@@ -1,6 +1,6 @@
 import type { EnsembleResult, MeasureBand, PairedDifference } from "rootledger/chance";
 import { badgeWords, words } from "../words.js";
-import { csvText } from "./csv.js";
+import { csvText } from "./csv-text.js";
 import { type MeasureRow, measureRows, printed, title } from "./measure-rows.js";
 import { textTable, wrapped } from "./text-table.js";
 

@@ -1,5 +1,5 @@
 import type { YearsPlan } from "rootledger/advise";
-import { csvText } from "./csv.js";
+import { csvText } from "./csv-text.js";
 
 /** The years of a plan, one line each. */
 export function planCsv({ years }: YearsPlan): string {

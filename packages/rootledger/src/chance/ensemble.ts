@@ -93,24 +93,40 @@ export async function tallyEnsemble(
   return tally.plain();
 }
 
+/** What a tally is of: enough to say what it says where the plan itself is far away. Plain data. */
+export interface TalliedPlan {
+  /** The comparison's. */
+  readonly name: string;
+  readonly draws: DrawSource;
+  readonly layout: EnsembleLayout;
+}
+
 /**
  * What a tally says: bands of every measure, paired differences with their verdicts, badges, failures with their draws.
  *
  * @param members how many were asked for; with fewer in the tally the status is `stopped`
  * @example ensembleResult(plan, tally, 200).differences[0].verdict
  */
-export function ensembleResult(plan: EnsemblePlan, tally: PlainTally, members: number): EnsembleResult {
-  const layout = layoutOf(plan);
-  const drawOf = drawMaker(plan.draws);
+export const ensembleResult = (plan: EnsemblePlan, tally: PlainTally, members: number): EnsembleResult =>
+  talliedResult({ name: plan.comparison.name, draws: plan.draws, layout: layoutOf(plan) }, tally, members);
+
+/**
+ * `ensembleResult` without the plan, for tallies of parts that were run elsewhere and merged.
+ *
+ * @example talliedResult({ name: "block", draws: plan.draws, layout: layoutOf(plan) }, tally, 200).finished // 200
+ */
+export function talliedResult(of: TalliedPlan, tally: PlainTally, members: number): EnsembleResult {
+  const { name, draws, layout } = of;
+  const drawOf = drawMaker(draws);
   return {
     version,
-    name: plan.comparison.name,
+    name,
     status: tally.finished + tally.failed < members ? "stopped" : "finished",
     members,
     finished: tally.finished,
     failed: tally.failed,
     failures: tally.failures.map(({ member, reason }) => ({ member, reason, draw: drawRecord(drawOf(member)) })),
-    draws: plan.draws,
+    draws,
     bands: bandsOf(layout, tally),
     differences: layout.differences.map((labels, i): PairedDifference => {
       const { difference, floor: floors, rises, falls } = tally.pairs[i];

@@ -9,6 +9,8 @@ export {
   ensembleResult,
   type MeasureBand,
   type PairedDifference,
+  type TalliedPlan,
+  talliedResult,
   tallyEnsemble,
 } from "./ensemble.js";
 export { type EnsembleLayout, type EnsemblePlan, layoutOf } from "./ensemble-plan.js";
