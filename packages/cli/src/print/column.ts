@@ -1,5 +1,3 @@
-import { csvText } from "./csv-text.js";
-
 /** What a cell may hold; an absent value is an empty cell. */
 export type Cell = string | number | undefined;
 
@@ -12,10 +10,6 @@ export interface Column<Row> {
   readonly description: string;
   readonly of: (row: Row) => Cell;
 }
-
-/** A table as CSV: names of the columns, then a line for each row; point decimals at full precision. */
-export const tableCsv = <Row>(columns: readonly Column<Row>[], rows: readonly Row[]): string =>
-  csvText([columns.map(({ name }) => name), ...rows.map((row) => cellsOf(columns, row))]);
 
 /** The cells of one row as text. */
 export const cellsOf = <Row>(columns: readonly Column<Row>[], row: Row): string[] =>

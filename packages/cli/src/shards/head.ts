@@ -54,7 +54,7 @@ export function ensembleHead(
   };
 }
 
-export const sha256 = (text: string): string => createHash("sha256").update(text).digest("hex");
+const sha256 = (text: string): string => createHash("sha256").update(text).digest("hex");
 
 /** A head or tally as text, with a sum over it, so that a text that was touched is known. */
 export const sealed = (content: object): string => {

@@ -98,7 +98,7 @@ async function writeTables({ plan, head, disk }: PartWork, chunks: ReturnType<ty
 const named = (path: string, digest: Digest) => ({ name: path.slice(path.lastIndexOf("/") + 1), ...digest });
 
 /** Writes a whole text under a name. */
-export async function writeText(disk: Disk, path: string, text: string): Promise<Digest> {
+async function writeText(disk: Disk, path: string, text: string): Promise<Digest> {
   const file = await disk.create(path);
   try {
     await file.write(text);
