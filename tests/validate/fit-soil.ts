@@ -1,5 +1,6 @@
+import { levenbergMarquardt } from "ml-levenberg-marquardt";
+import { type BoundedFit, boundedFit, dampedLeastSquares } from "rootledger/calibrate";
 import { isSeen } from "./blocks.js";
-import { boundedFit, type Fit } from "./bounded-fit.js";
 import { grassColumn } from "./grass-column.js";
 import { predictSeen } from "./predict.js";
 import { plotOf, soilUnknowns } from "./soil-unknowns.js";
@@ -11,7 +12,7 @@ const sigma = 0.02;
 const daysPerReading = 10;
 
 /** Fits the column to the seen days; the unseen ones play no part, not even in what is expected. */
-export function fitSoil(record: StationRecord, scored: readonly Uint8Array[], iterations: number): Fit {
+export function fitSoil(record: StationRecord, scored: readonly Uint8Array[], iterations: number): BoundedFit {
   const places = record.theta.flatMap((column, k) =>
     Array.from(column.keys())
       .filter((d) => isSeen(d) && scored[k][d] === 1)
@@ -21,7 +22,7 @@ export function fitSoil(record: StationRecord, scored: readonly Uint8Array[], it
     soilUnknowns(record, scored),
     places.map(({ k, d }) => record.theta[k][d]),
     sigma * Math.sqrt(daysPerReading),
-    iterations,
+    { leastSquares: dampedLeastSquares(levenbergMarquardt), iterations },
     (values) => {
       const ours = predictSeen(record, grassColumn(record, plotOf(record, values)));
       return places.map(({ k, d }) => ours[k][d]);

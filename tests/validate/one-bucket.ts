@@ -1,12 +1,13 @@
+import { levenbergMarquardt } from "ml-levenberg-marquardt";
+import { boundedFit, dampedLeastSquares, type ExpectedUnknown } from "rootledger/calibrate";
 import { stressCoefficient, totalAvailableWaterMm } from "rootledger/tree";
 import { leastSquares } from "../../packages/rootledger/fit/least-squares.js";
 import { isSeen } from "./blocks.js";
-import { boundedFit, type Unknown } from "./bounded-fit.js";
 import { meanTheta, measuredCm } from "./mean-depth.js";
 import { predictSeen, predictUnseen } from "./predict.js";
 import type { StationRecord } from "./station-record.js";
 
-const unknowns: readonly Unknown[] = [
+const unknowns: readonly ExpectedUnknown[] = [
   { name: "fieldCapacity", expected: 0.3, spread: 0.08 },
   { name: "wiltingPoint", expected: 0.12, spread: 0.06 },
   { name: "kc", expected: 0.8, spread: 0.3 },
@@ -35,7 +36,7 @@ export function oneBucketPrediction(
     unknowns,
     seen.map((d) => read[d]),
     0.02 * Math.sqrt(10),
-    iterations,
+    { leastSquares: dampedLeastSquares(levenbergMarquardt), iterations },
     (values) => {
       const [ours] = predictSeen(mean, bucketOf(values));
       return seen.map((d) => ours[d]);

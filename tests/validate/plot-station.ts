@@ -19,7 +19,7 @@ export function plotStation({ report, record, predicted }: ValidatedStation): st
       .x((_, d) => Math.round(x(d + 0.5) * 10) / 10)
       .y((t) => Math.round(y(t) * 10) / 10);
     const shades = blocksOf(record.days)
-      .filter(({ seen }) => !seen)
+      .filter(({ use }) => use === "test")
       .map(({ from, to }) => rect(x(from), 0, x(to) - x(from), rowPx - 8, ink.unseen));
     const rain = Array.from(record.rainMm, (mm, d) => (mm > 0 ? rect(x(d), 0, 2, mm * 0.8, ink.rain) : ""));
     const ticks = y

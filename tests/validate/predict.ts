@@ -1,4 +1,5 @@
-import { type Block, blocksOf, isSeen } from "./blocks.js";
+import type { DayBlock } from "rootledger/calibrate";
+import { blocksOf, isSeen } from "./blocks.js";
 import type { StationRecord } from "./station-record.js";
 
 /** Anything that can be set to readings and carried over days by the weather alone. */
@@ -10,8 +11,8 @@ export interface Carried {
 /** A seen block begins at the readings of its own first day; no unseen day is ever looked at. */
 export function predictSeen(record: StationRecord, carried: Carried): Float64Array[] {
   const out = emptyOut(record);
-  for (const { from, to, seen } of blocksOf(record.days)) {
-    if (!seen) continue;
+  for (const { from, to, use } of blocksOf(record.days)) {
+    if (use === "test") continue;
     carried.start(firstReadings(record, from, to));
     carried.run(out, from, to);
   }
@@ -21,9 +22,9 @@ export function predictSeen(record: StationRecord, carried: Carried): Float64Arr
 /** Each unseen block is predicted from the last readings of the seen block before it, by the weather alone. */
 export function predictUnseen(record: StationRecord, carried: Carried): Float64Array[] {
   const out = emptyOut(record);
-  let before: Block | undefined;
+  let before: DayBlock | undefined;
   for (const block of blocksOf(record.days)) {
-    if (!block.seen && before !== undefined) {
+    if (block.use === "test" && before !== undefined) {
       const { day, readings } = lastReadings(record, before);
       carried.start(readings);
       carried.run(out, day + 1, block.to);
@@ -49,7 +50,7 @@ const firstReadings = (record: StationRecord, from: number, to: number): number[
   record.theta.map((column) => column.slice(from, to).find((t) => !Number.isNaN(t)) ?? meanOf(column));
 
 /** The last day of a block on which every probe gave a reading; without one, each probe's last reading and the block's end. */
-function lastReadings(record: StationRecord, block: Block): { readonly day: number; readonly readings: number[] } {
+function lastReadings(record: StationRecord, block: DayBlock): { readonly day: number; readonly readings: number[] } {
   for (let day = block.to - 1; day >= block.from; day--) {
     const readings = record.theta.map((column) => column[day]);
     if (readings.every((t) => !Number.isNaN(t))) return { day, readings };

@@ -1,4 +1,5 @@
-import { type Block, blocksOf } from "./blocks.js";
+import type { DayBlock } from "rootledger/calibrate";
+import { blocksOf } from "./blocks.js";
 import { meanTheta, measuredCm } from "./mean-depth.js";
 import type { StationRecord } from "./station-record.js";
 
@@ -69,7 +70,7 @@ function usable(column: Float64Array, d: number): boolean {
 function unexplainedGains(record: StationRecord): Gain[] {
   const { days, rainMm, rainMissing, depthsCm, theta } = record;
   const storedMm = meanTheta(depthsCm, theta).map((mean) => mean * 10 * measuredCm(depthsCm));
-  const blockOf = (day: number): Block => blocksOf(days).find(({ from, to }) => day >= from && day < to) as Block;
+  const blockOf = (day: number): DayBlock => blocksOf(days).find(({ from, to }) => day >= from && day < to) as DayBlock;
   const gains: Gain[] = [];
   for (let d = gainDays; d < days; d++) {
     const gainMm = storedMm[d] - storedMm[d - gainDays];

@@ -1,13 +1,15 @@
+import { type FitScores, fitScores } from "rootledger/calibrate";
 import { isSeen } from "./blocks.js";
 import { meanTheta } from "./mean-depth.js";
 import type { StationRecord } from "./station-record.js";
 
-/** Errors on the unseen days (or the seen ones), by depth and for the 0-50 cm mean, m3/m3; Nash-Sutcliffe has no unit. */
+/** Errors on the unseen days (or the seen ones), by depth and for the 0-50 cm mean, m3/m3; Nash-Sutcliffe and Kling-Gupta have no unit. */
 export interface Scores {
   readonly rmse: readonly number[];
   readonly bias: readonly number[];
   readonly nse: readonly number[];
-  readonly mean0to50Cm: { readonly rmse: number; readonly bias: number; readonly nse: number };
+  readonly kge: readonly number[];
+  readonly mean0to50Cm: Omit<FitScores, "count">;
   readonly days: number;
 }
 
@@ -22,33 +24,25 @@ export function scoresOf(
   const wanted = Array.from({ length: days }, (_, d) => isSeen(d) === (which === "seen"));
   const byDepth = theta.map((read, k) => errorsOf(read, predicted[k], (d) => wanted[d] && scored[k][d] === 1));
   const allScored = (d: number): boolean => wanted[d] && scored.every((column) => column[d] === 1);
-  const mean = errorsOf(meanTheta(depthsCm, theta), meanTheta(depthsCm, predicted), allScored);
+  const { days: scoredDays, ...mean0to50Cm } = errorsOf(
+    meanTheta(depthsCm, theta),
+    meanTheta(depthsCm, predicted),
+    allScored,
+  );
   return {
     rmse: byDepth.map(({ rmse }) => rmse),
     bias: byDepth.map(({ bias }) => bias),
     nse: byDepth.map(({ nse }) => nse),
-    mean0to50Cm: { rmse: mean.rmse, bias: mean.bias, nse: mean.nse },
-    days: mean.days,
+    kge: byDepth.map(({ kge }) => kge),
+    mean0to50Cm,
+    days: scoredDays,
   };
 }
 
-interface Errors {
-  readonly rmse: number;
-  readonly bias: number;
-  readonly nse: number;
-  readonly days: number;
-}
-
-/** Source of the efficiency: Nash & Sutcliffe (1970), J. Hydrology 10:282-290, 1 - sum of squares / variance about the mean. */
-function errorsOf(read: Float64Array, predicted: Float64Array, counts: (day: number) => boolean): Errors {
+/** Scores on the days that count and have a reading. */
+function errorsOf(read: Float64Array, predicted: Float64Array, counts: (day: number) => boolean) {
   const days = Array.from(read.keys()).filter((d) => counts(d) && !Number.isNaN(read[d]));
-  const mean = (of: (day: number) => number): number => days.reduce((sum, d) => sum + of(d), 0) / days.length;
-  const readMean = mean((d) => read[d]);
-  const square = mean((d) => (predicted[d] - read[d]) ** 2);
-  return {
-    rmse: Math.sqrt(square),
-    bias: mean((d) => predicted[d] - read[d]),
-    nse: 1 - square / mean((d) => (read[d] - readMean) ** 2),
-    days: days.length,
-  };
+  const at = (column: Float64Array): number[] => days.map((d) => column[d]);
+  const { count, ...scores } = fitScores(at(read), at(predicted));
+  return { ...scores, days: count };
 }

@@ -1,5 +1,5 @@
+import type { ExpectedUnknown } from "rootledger/calibrate";
 import { isSeen } from "./blocks.js";
-import type { Unknown } from "./bounded-fit.js";
 import type { GrassPlot, PlotHorizon } from "./grass-column.js";
 import type { StationRecord } from "./station-record.js";
 
@@ -10,7 +10,7 @@ import type { StationRecord } from "./station-record.js";
  * saturation is expected a little above the readings of the seen days and the dry limit well below them, for unseen days may be
  * drier. Spreads are our choice, no source.
  */
-export function soilUnknowns(record: StationRecord, scored: readonly Uint8Array[]): Unknown[] {
+export function soilUnknowns(record: StationRecord, scored: readonly Uint8Array[]): ExpectedUnknown[] {
   const byHorizon = record.depthsCm.flatMap((depth, k) => {
     const read = Array.from(record.theta[k].filter((_, d) => isSeen(d) && scored[k][d] === 1)).sort((a, b) => a - b);
     const at = (share: number): number => read[Math.floor(share * (read.length - 1))];

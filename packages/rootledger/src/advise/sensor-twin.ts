@@ -1,4 +1,4 @@
-import { type DrawSource, drawMaker } from "../chance/draw.js";
+import { type Draw, type DrawSource, drawMaker } from "../chance/draw.js";
 import { editComparison } from "../chance/edit.js";
 import { sensorCell } from "../programme/sensor-cell.js";
 import { everyPart } from "../scenario/every-part.js";
@@ -144,16 +144,17 @@ export function* drawnScenarios(
   { source, members, weatherYears = [] }: TwinDraws,
 ): Generator<{ readonly member: number; readonly values: Float64Array; readonly run: () => Scenario }> {
   const drawOf = drawMaker(source);
-  const { soil, programme, ...common } = scenario;
-  const comparison = { ...common, remark: "", soils: [soil], programmes: [programme] };
   for (let member = 0; member < members; member++) {
     const draw = drawOf(member);
-    const run = (): Scenario => {
-      const edited = editComparison(comparison, draw, weatherYears);
-      return { ...scenario, block: edited.block, weather: edited.weather, soil: edited.soils[0] };
-    };
-    yield { member, values: draw.values, run };
+    yield { member, values: draw.values, run: () => drawnScenario(scenario, draw, weatherYears) };
   }
+}
+
+/** A scenario as one draw sees it. @throws RangeError as `editComparison`. @example drawnScenario(scenario, { member: 0, ids: ["kcb"], values: Float64Array.of(1.1) }).block.tree.kcb */
+export function drawnScenario(scenario: Scenario, draw: Draw, weatherYears: readonly SiteWeather[] = []): Scenario {
+  const { soil, programme, ...common } = scenario;
+  const edited = editComparison({ ...common, remark: "", soils: [soil], programmes: [programme] }, draw, weatherYears);
+  return { ...scenario, block: edited.block, weather: edited.weather, soil: edited.soils[0] };
 }
 
 function quantiles(drawn: readonly Trace[][], p: number, share: number, hours: number): Float64Array {
