@@ -2,6 +2,8 @@ import { parseArgs } from "node:util";
 import { version } from "rootledger";
 import type { EngineName } from "rootledger/scenario";
 import { armFlags } from "./arms.js";
+import { calibrateCommand } from "./calibrate.js";
+import { calibrateFlags } from "./calibrate-flags.js";
 import { compareCommand } from "./compare.js";
 import { ensembleCommand } from "./ensemble.js";
 import { ensembleFlags, rankingFlags } from "./ensemble-flags.js";
@@ -47,6 +49,7 @@ const commands: Readonly<Record<string, Entry>> = {
   sheet: { run: sheetCommand, csv: false, file: "needed", flags: sheetFlags },
   simulate: { run: simulateCommand, csv: true, file: "needed" },
   compare: { run: compareCommand, csv: true, file: "needed", flags: [...ensembleFlags, ...armFlags] },
+  calibrate: { run: calibrateCommand, csv: false, file: "needed", flags: calibrateFlags },
   ensemble: { run: ensembleCommand, csv: true, file: "needed", flags: rankingFlags },
   merge: { run: mergeCommand, csv: true, file: "folders", flags: mergeFlags },
   need: { run: needCommand, csv: true, file: "optional", flags: needFlags },

@@ -13,6 +13,7 @@ export interface BoundedFit {
   readonly spreads: readonly number[];
   /** Sum of squares of residuals in units of `sigma`, and of the distances from what was expected in spreads. */
   readonly misfit: number;
+  /** Different values that the model was asked for. */
   readonly evaluations: number;
 }
 
@@ -45,17 +46,22 @@ export function boundedFit(
   const valuesAt = (z: readonly number[]): Record<string, number> =>
     Object.fromEntries(unknowns.map(({ name, expected, spread }, i) => [name, expected + spread * z[i]]));
   const start = unknowns.map(() => 0);
-  let evaluations = 0;
+  const known = new Map<string, readonly number[]>();
+  const ofModel = (z: readonly number[]): readonly number[] => {
+    const key = z.join();
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const ours = model(valuesAt(z));
+    known.set(key, ours);
+    return ours;
+  };
   const { values: spreads, misfit } = how.leastSquares({
     targets: [...readings.map((reading) => reading / sigma), ...start],
-    model: (z) => {
-      evaluations++;
-      return [...model(valuesAt(z)).map((ours) => ours / sigma), ...z];
-    },
+    model: (z) => [...ofModel(z).map((ours) => ours / sigma), ...z],
     start,
     lower: start.map(() => -reachSpreads),
     upper: start.map(() => reachSpreads),
     iterations: how.iterations,
   });
-  return { values: valuesAt(spreads), spreads, misfit, evaluations };
+  return { values: valuesAt(spreads), spreads, misfit, evaluations: known.size };
 }

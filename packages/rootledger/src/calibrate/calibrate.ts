@@ -19,7 +19,7 @@ export interface CalibrationOptions extends TwinOptions {
   readonly blockDays?: number;
   /** What one reading may miss, m3/m3. Default 0.02: what probes of dielectric kind are stated to be good for in the field, from memory. */
   readonly noiseTheta?: number;
-  /** Rounds of the optimiser at most. Default 12. */
+  /** Rounds of the optimiser at most. Default 8. */
   readonly iterations?: number;
   /** Share of the intervals. Default 0.9. */
   readonly share?: number;
@@ -79,7 +79,7 @@ export function calibrate(
   unknowns: readonly Prior[],
   options: CalibrationOptions,
 ): Calibration {
-  const { leastSquares, blockDays = 10, noiseTheta = 0.02, iterations = 12, share = 0.9, ...twin } = options;
+  const { leastSquares, blockDays = 10, noiseTheta = 0.02, iterations = 8, share = 0.9, ...twin } = options;
   requireUnknowns(unknowns);
   const { sorted, places, placeOf } = readingOrder(readings, scenario.season.days);
   const inTrain = sorted.map(({ hour }) => dayUse(Math.floor((hour - 1) / 24), blockDays) === "train");
