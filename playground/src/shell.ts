@@ -141,7 +141,7 @@ export class Shell extends LitElement {
       case "truth":
         return html`<rl-truth-page>${this.#linkFaults()}</rl-truth-page>`;
       case "section":
-        return html`<rl-section-page .link=${() => location.href} .compared=${() => this.#file()} .file=${this.#soilFile(scene)} .scene=${scene} .season=${this.#model.season} .stale=${this.#model.stale} .wall=${scene.wall}>${this.#status(scene)}</rl-section-page>`;
+        return html`<rl-section-page .link=${() => location.href} .compared=${this.#compared} .file=${this.#soilFile(scene)} .scene=${scene} .season=${this.#model.season} .stale=${this.#model.stale} .wall=${scene.wall}>${this.#status(scene)}</rl-section-page>`;
       default:
         return this.#comparePage(scene);
     }
@@ -150,7 +150,7 @@ export class Shell extends LitElement {
   #comparePage(scene: Scene): TemplateResult {
     const model = this.#model;
     const file = this.#base(scene);
-    return html`<rl-compare-page .demo=${file} .scene=${scene} .plans=${plansOf(scene, file)} .season=${model.season} .preview=${model.preview} .stale=${model.stale} .wall=${scene.wall} .check=${this.#checkView()} .draws=${this.#drawsView()}
+    return html`<rl-compare-page .demo=${file} .scene=${scene} .plans=${plansOf(scene, file)} .season=${model.season} .preview=${model.preview} .stale=${model.stale} .wall=${scene.wall} .compared=${this.#compared} .files=${this.#files} .check=${this.#checkView()} .draws=${this.#drawsView()}
       @draws-asked=${() => void this.#askDraws()} @draws-stopped=${() => this.#draws?.stop()}
       @check-asked=${() => this.#askCheck()} @check-stopped=${() => this.#check.stop()}>${this.#status(scene)}</rl-compare-page>`;
   }
@@ -224,10 +224,12 @@ export class Shell extends LitElement {
     this.#model.ask({ file, tree, files: this.#files, preview: { file: this.#file(excerpt), firstDay } });
   }
 
+  readonly #compared = (): object => this.#file();
+
   #file(excerpt?: Excerpt): object {
     const { scene } = this.#store;
     const names = {
-      programmes: scene.programmes.map((p, i) => `${"ABCD"[i]}: ${words.programmes.name(p.everyDays, p.pulses)}`),
+      programmes: scene.programmes.map((p, i) => `${"ABCD"[i]}: ${words.programmes.name(p)}`),
       soils: scene.soils.map((soil, i) => `${i + 1}: ${words.soil.name(soil.texture, soil.structure)}`),
     };
     return comparisonFile(this.#base(scene), scene, names, excerpt);

@@ -43,3 +43,7 @@ export function measuresOn(page: Page, arm: number): Promise<Record<string, numb
 export const sentence = (page: Page, programme: number): Locator =>
   page.locator("rl-programme-sentence").nth(programme);
 export const slider = (page: Page): Locator => page.getByRole("slider", { name: "Hour shown in every picture" });
+
+/** All text inside an element of the page's own. */
+export const shadowText = (element: Locator): Promise<string> =>
+  element.evaluate((of) => of.shadowRoot?.textContent?.replace(/\s+/g, " ").trim() ?? "");

@@ -56,13 +56,17 @@ export class ProgrammeSentence extends LitElement {
     const p = this.programme;
     if (!p) return nothing;
     const w = words.programmes;
+    const decided = p.rule === "replace-use" || p.rule === "depletion";
     return html`
       <fieldset>
         <legend>${w.group(this.letter)}</legend>
         <p>
           ${this.#choice(w.everyLabel, p.everyDays, everyOptions, w.every, (everyDays) => ({ everyDays }))},
-          ${this.#choice(w.pulsesLabel, p.pulses, pulseOptions, w.pulses, (pulses) => ({ pulses }))}
-          ${this.#number(w.minutesLabel, this.pulseMinutes, limits.pulseMinutes, (pulseMinutes) => ({ pulseMinutes }), { unit: `${w.minutes},` })}
+          ${this.#choice(w.pulsesLabel, p.pulses, pulseOptions, decided ? w.decidedPulses : w.pulses, (pulses) => ({ pulses }))}${
+            decided
+              ? ","
+              : html` ${this.#number(w.minutesLabel, this.pulseMinutes, limits.pulseMinutes, (pulseMinutes) => ({ pulseMinutes }), { unit: `${w.minutes},` })}`
+          }
           ${p.pulses > 1 ? html`${this.#choice(w.gapLabel, p.gapMinutes, gapOptions, w.gap, (gapMinutes) => ({ gapMinutes }))},` : nothing}
           <span class="nowrap">${w.from} ${this.#choice(
             w.fromLabel,

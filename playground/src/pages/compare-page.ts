@@ -3,14 +3,12 @@ import { column } from "rootledger";
 import "../charts/time-scrubber.js";
 import "../fields/choice-field.js";
 import "../fields/litres-field.js";
-import "../fields/programme-sentence.js";
 import type { SecondTrace } from "../charts/storage-chart.js";
-import type { SeasonStrip } from "../charts/time-scrubber.js";
 import { nextTurn } from "../charts/turn.js";
 import type { DemoFile } from "../state/demo.js";
-import { withSoil } from "../state/fields.js";
-import { changedProgramme, lockedScene, type ProgrammePlan, unlockedScene } from "../state/programme-plan.js";
-import { type ProgrammeScene, type Scene, type SoilScene, spanDays, spans, treeChoices } from "../state/scene.js";
+import { lockedScene, type ProgrammePlan, unlockedScene } from "../state/programme-plan.js";
+import { type Scene, type SoilScene, spanDays, spans, treeChoices } from "../state/scene.js";
+import { withSoil } from "../state/scene-edits.js";
 import { dayLabel } from "../text/number-format.js";
 import { words } from "../text/words.js";
 import type { Answer } from "../worker/protocol.js";
@@ -20,13 +18,22 @@ import "./badge-line.js";
 import "./check-control.js";
 import type { CheckView } from "./check-view.js";
 import { compareStyles } from "./compare-styles.js";
+import { compareTools } from "./compare-tools.js";
 import "./draws-control.js";
 import type { DrawsView } from "./draws-view.js";
 import { waterAxes, wettestDay } from "./findings.js";
 import { pageStyles } from "./page-styles.js";
+import { programmeColumn } from "./programme-column.js";
+import { seasonStrip } from "./season-strip.js";
 import "./soil-row.js";
+import { whenNear } from "./when-near.js";
 
 const armLetters = ["A", "B", "C", "D"];
+
+const further = {
+  "rl-window-figure": () => import("./more/window-figure.js"),
+  "rl-trees-figure": () => import("./more/trees-figure.js"),
+};
 
 interface Scales {
   readonly axes: ReturnType<typeof waterAxes>;
@@ -46,6 +53,8 @@ export class ComparePage extends LitElement {
     wall: { type: Boolean, reflect: true },
     check: { attribute: false },
     draws: { attribute: false },
+    compared: { attribute: false },
+    files: { attribute: false },
     manyHours: { state: true },
   };
   declare demo: DemoFile;
@@ -60,6 +69,9 @@ export class ComparePage extends LitElement {
   declare check: CheckView;
   /** The draws of what is unknown, if they were asked for. */
   declare draws: DrawsView;
+  /** The comparison file of the scene, and texts that the worker does not carry. */
+  declare compared: () => object;
+  declare files: Readonly<Record<string, string>>;
   declare manyHours: boolean;
 
   static override styles = [pageStyles, compareStyles];
@@ -86,6 +98,18 @@ export class ComparePage extends LitElement {
     this.style.setProperty("--programmes", String(this.scene.programmes.length));
   }
 
+  /** Figures across all soils come when they are near the window. */
+  override updated(): void {
+    for (const [name, load] of Object.entries(further)) {
+      const place = this.renderRoot.querySelector(name);
+      if (place === null || this.#watched.has(place)) continue;
+      this.#watched.add(place);
+      whenNear(place, load);
+    }
+  }
+
+  readonly #watched = new WeakSet<Element>();
+
   /** The first drawing is a task of its own, so that opening the page is not one long one. */
   protected override async scheduleUpdate(): Promise<void> {
     if (!this.hasUpdated) await nextTurn();
@@ -105,15 +129,18 @@ export class ComparePage extends LitElement {
       </div>
       ${this.#tabs()}
       <div class="heads"><div class="with-rail"><div class="columns">
-        ${scene.programmes.map((p, i) => html`<h2 ?data-shown=${i === scene.shown}><b>${armLetters[i]}</b> ${words.programmes.name(p.everyDays, p.pulses)}</h2>`)}
+        ${scene.programmes.map((p, i) => html`<h2 ?data-shown=${i === scene.shown}><b>${armLetters[i]}</b> ${words.programmes.name(p)}</h2>`)}
       </div></div></div>
       <div class="sentences with-rail">
-        <div class="columns">${scene.programmes.map((p, i) => this.#programme(p, i))}</div>
+        <div class="columns">${scene.programmes.map((_, i) => programmeColumn({ scene, file: this.demo, plan: this.plans[i]!, i, change: (edit) => this.#change(edit) }))}</div>
         ${this.#shared()}
       </div>
+      ${scene.wall ? nothing : compareTools({ scene, file: this.demo, plans: this.plans, season, stale: this.stale, compared: this.compared, files: this.files })}
       ${scene.wall ? nothing : this.#checkControl()}
       ${scene.wall ? nothing : html`<rl-draws-control .draws=${this.draws} .seasonReady=${season !== undefined && !this.stale}></rl-draws-control>`}
       ${season ? this.#rows(season) : this.#empty()}
+      ${season && !scene.wall ? html`<rl-window-figure class=${this.stale ? "stale" : ""} .scene=${scene} .views=${this.#viewsOf(season)}></rl-window-figure>` : nothing}
+      ${season && !scene.wall && scene.block.drains ? html`<rl-trees-figure .scene=${scene} .compared=${this.compared} .files=${this.files}></rl-trees-figure>` : nothing}
       ${season && !scene.wall ? aboutComparison(season) : nothing}
       ${season ? this.#footer(season) : nothing}
     `;
@@ -132,18 +159,9 @@ export class ComparePage extends LitElement {
     return html`<fieldset class="tabs only-phone"><legend>${words.programmes.show}</legend><div>
       ${scene.programmes.map(
         (p, i) => html`<label><input type="radio" name="shown" .checked=${i === scene.shown}
-        @change=${() => this.#change((s) => ({ ...s, shown: i }))}><b>${armLetters[i]}</b> ${words.programmes.name(p.everyDays, p.pulses)}</label>`,
+        @change=${() => this.#change((s) => ({ ...s, shown: i }))}><b>${armLetters[i]}</b> ${words.programmes.name(p)}</label>`,
       )}
     </div></fieldset>`;
-  }
-
-  #programme(p: ProgrammeScene, i: number): TemplateResult {
-    const plan = this.plans[i]!;
-    return html`<div ?data-shown=${i === this.scene.shown}>
-      <rl-programme-sentence .programme=${p} .pulseMinutes=${plan.pulseMinutes} .letter=${armLetters[i]}
-        @programme-changed=${(e: CustomEvent<Partial<ProgrammeScene>>) => this.#change((s) => changedProgramme(s, i, e.detail, this.demo))}></rl-programme-sentence>
-      <p class="small">${words.programmes.brings(plan.runLitres, plan.openHours, plan.litresPerDay)}</p>
-    </div>`;
   }
 
   #shared(): TemplateResult {
@@ -245,26 +263,7 @@ export class ComparePage extends LitElement {
   #footer(season: Answer): TemplateResult {
     const { scene } = this;
     const span = spanDays(scene, this.demo.season.days);
-    return html`<footer><rl-time-scrubber .strip=${this.#strip(season)} .hour=${scene.hour} .firstDay=${span.firstDay} .shownDays=${span.days} .fourHours=${this.manyHours}></rl-time-scrubber></footer>`;
-  }
-
-  #stripMade: { season: Answer; strip: SeasonStrip } | undefined;
-
-  #strip(season: Answer): SeasonStrip {
-    if (this.#stripMade?.season !== season) {
-      const { days } = season.result.arms[0]!.result;
-      const one = (name: string): Float64Array =>
-        column(days, name).values.filter((_, i) => i % days.trees === days.trees - 1);
-      const { startDate } = this.demo.season;
-      const strip = {
-        startDate,
-        days: this.demo.season.days,
-        rainMm: one("rain"),
-        wantedL: one("wanted"),
-      };
-      this.#stripMade = { season, strip };
-    }
-    return this.#stripMade.strip;
+    return html`<footer><rl-time-scrubber .strip=${seasonStrip(season, this.demo.season.startDate)} .hour=${scene.hour} .firstDay=${span.firstDay} .shownDays=${span.days} .fourHours=${this.manyHours}></rl-time-scrubber></footer>`;
   }
 
   /** Views are made once per answer and tree, so that charts see unchanged pictures as unchanged. */

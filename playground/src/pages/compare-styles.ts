@@ -11,6 +11,13 @@ export const compareStyles = css`
   .sentences { padding: 0.4rem 0 0.9rem; }
   .shared div { display: grid; gap: 0.5rem; justify-items: start; padding-top: 0.25rem; }
   .shared summary { cursor: pointer; padding: 0.5rem 0; }
+  .folded summary { cursor: pointer; padding: 0.3rem 0; width: fit-content; font-size: var(--size-small); text-decoration: underline; text-underline-offset: 0.2em; text-decoration-color: var(--rule-strong); }
+  rl-window-figure, rl-trees-figure { display: block; min-height: 1px; }
+  .tools { padding-bottom: 0.5rem; }
+  .tools .folded summary { font-size: var(--size-body); }
+  .folded summary:focus-visible, .quiet button:focus-visible { outline: 3px solid var(--ink); outline-offset: 2px; }
+  .quiet { display: flex; gap: 1rem; }
+  .quiet button { font: inherit; font-size: var(--size-small); color: var(--ink); background: none; border: 0; border-bottom: 1.5px solid var(--rule-strong); padding: 0.15em 0.1em; cursor: pointer; }
   .empty .with-rail { padding: 4rem 0 12rem; border-top: 1.5px solid var(--rule); }
   .empty .columns > div { height: 11rem; border: 1px solid var(--rule-strong); border-top: 1.5px solid var(--ink); }
   .tabs { border: 0; padding: 0; margin: 0 0 0.4rem; }

@@ -15,6 +15,7 @@ import { hoursFigure, type RowFrame, sectionFigure, storageFigure } from "./row-
 import "./season-ledger.js";
 import "./verdict-brief.js";
 import "./verdict-list.js";
+import { whenNear } from "./when-near.js";
 
 /** One soil under every programme: section, falls, storage, root-hours, and the ledger beside them. */
 export class SoilRow extends LitElement {
@@ -65,7 +66,7 @@ export class SoilRow extends LitElement {
       rl-verdict-brief { margin-bottom: 1rem; max-width: 62rem; }
       h3 { font-size: var(--size-body); font-weight: 650; line-height: 1.35; text-wrap: balance; margin-bottom: 0.35rem; }
       figure { margin-bottom: 1.3rem; }
-      rl-difference-figure { display: block; min-height: 1px; }
+      rl-difference-figure, rl-soil-more { display: block; min-height: 1px; }
       .below { margin-top: 0.5rem; }
       rl-soil-key { margin: 0.6rem 0 0.2rem; }
       .window { color: var(--ink-quiet); margin-bottom: 0.5rem; }
@@ -82,7 +83,7 @@ export class SoilRow extends LitElement {
         h2 { font-size: 1.25rem; }
         .letter { display: block; font-weight: 650; font-size: var(--size-small); }
       }
-      :host([wall]) :is(.storage, .hours, .rail, rl-check-figure, rl-difference-figure, rl-verdict-brief, h3, rl-number-table) { display: none; }
+      :host([wall]) :is(.storage, .hours, .rail, rl-check-figure, rl-difference-figure, rl-soil-more, rl-verdict-brief, h3, rl-number-table) { display: none; }
       :host([wall]) { padding: 0.3rem 0 0; border-top-width: 1px; }
       :host([wall]) :is(header, figure) { margin: 0; }
       :host([wall]) :is(header .small) { display: none; }
@@ -100,18 +101,10 @@ export class SoilRow extends LitElement {
     super.scheduleUpdate();
   }
 
-  /** The strip's code is loaded when its place comes near the window. */
+  /** The code of what stands further down is loaded when its place comes near the window. */
   protected override firstUpdated(): void {
-    const place = this.renderRoot.querySelector("rl-difference-figure");
-    const near = new IntersectionObserver(
-      (entries) => {
-        if (!entries.some(({ isIntersecting }) => isIntersecting)) return;
-        near.disconnect();
-        void import("./difference-figure.js");
-      },
-      { rootMargin: "150px" },
-    );
-    if (place !== null) near.observe(place);
+    whenNear(this.renderRoot.querySelector("rl-difference-figure"), () => import("./difference-figure.js"));
+    whenNear(this.renderRoot.querySelector("rl-soil-more"), () => import("./more/soil-more.js"));
   }
 
   override render(): TemplateResult {
@@ -141,6 +134,7 @@ export class SoilRow extends LitElement {
         <div>
           ${sectionFigure(row)}${storageFigure(row)}${hoursFigure(row)}
           <rl-difference-figure class=${dimmed} .result=${result} .draws=${this.draws} .soil=${soil} .name=${name} .tree=${scene.tree} .letters=${letters}></rl-difference-figure>
+          <rl-soil-more class=${dimmed} .scene=${scene} .season=${season} .name=${name} .firstDay=${frame.firstDay} .days=${frame.days}></rl-soil-more>
           <rl-check-figure .check=${this.check} .soil=${soil} .soilIndex=${this.index} .name=${name} .letters=${letters} .startDate=${pictures[0]!.picture.startDate}></rl-check-figure>
         </div>
         <div class="rail ${dimmed}">

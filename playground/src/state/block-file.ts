@@ -25,8 +25,23 @@ export function blockScene(block: DemoBlock, roots: Pick<BlockScene, "rootRadius
     sectorTrees: 0,
     smallestFlowLPerH: 0,
     compensating: true,
+    waterEcDsPerM: 0,
     ...roots,
   };
+}
+
+/** The lines that have an open emitter, and how many of theirs are plugged; every line, where the rest would lie on one side of the row only. */
+function openLines(scene: BlockScene): Pick<DemoBlock["lines"], "offsetsM" | "pluggedPerTree"> {
+  const offsetsM = lineOffsetsM(scene.lines, scene.lineDistanceM);
+  const perLine = Math.floor(scene.treeSpacingM / scene.emitterSpacingM + 1e-9);
+  const shut = (i: number): number => scene.plugged.filter((place) => Math.floor(place / perLine) === i).length;
+  const used = offsetsM.filter((_, i) => shut(i) < perLine);
+  const mirrored = used.every((at) => used.some((other) => Math.abs(other + at) < 1e-6));
+  const [kept, plugged] =
+    mirrored && used.length > 0
+      ? [used, scene.plugged.length - (offsetsM.length - used.length) * perLine]
+      : [offsetsM, scene.plugged.length];
+  return { offsetsM: kept, ...(plugged > 0 ? { pluggedPerTree: plugged } : {}) };
 }
 
 /** The file's block with what the scene changes of it; what is unchanged stays as the file has it. */
@@ -46,11 +61,11 @@ export function blockFile(block: DemoBlock, initial: BlockScene, scene: BlockSce
       canopyDiameterM: scene.canopyDiameterM,
       ...(Object.keys(roots).length > 0 ? { roots } : {}),
     },
+    ...(scene.waterEcDsPerM > 0 ? { salt: { waterEcDsPerM: scene.waterEcDsPerM } } : {}),
     lines: {
       ...block.lines,
-      offsetsM: lineOffsetsM(scene.lines, scene.lineDistanceM),
       emitterSpacingM: scene.emitterSpacingM,
-      ...(scene.plugged.length > 0 ? { pluggedPerTree: scene.plugged.length } : {}),
+      ...openLines(scene),
       ...(scene.drains ? { drainOut: { innerDiameterMm: boreMm } } : {}),
     },
   };

@@ -54,6 +54,13 @@ export const clockTime: Codec<string> = {
   write: (value) => value,
 };
 
+/** A time of day, or nothing. */
+export const clockOrNone: Codec<string> = {
+  rule: `${clockTime.rule}, or nothing`,
+  read: (text) => (text === "" ? "" : clockTime.read(text)),
+  write: (value) => value,
+};
+
 /** Whole numbers from 0 up to below `limit`, rising, written with dots; empty for none. */
 export function placesBelow(limit: number): Codec<readonly number[]> {
   return {

@@ -1,5 +1,5 @@
-import { type DemoFile, type DemoSoil, firstDayOf } from "./demo.js";
-import { litresPerRun } from "./same-litres.js";
+import type { DemoFile, DemoSoil } from "./demo.js";
+import { programmeFile } from "./programme-file.js";
 import type { Scene, SoilScene } from "./scene.js";
 
 /** Names under which programmes and soils appear in the result. */
@@ -22,35 +22,10 @@ export function comparisonFile(file: DemoFile, scene: Scene, names: ArmNames, ex
     ...file,
     season: { startDate: datePlus(season.startDate, fromDay), days: excerpt?.days ?? season.days },
     soils: scene.soils.map((soil, i) => soilFile(file.soils[i]!, soil, names.soils[i]!)),
-    programmes: scene.programmes.map((programme, i) => {
-      const firstDay = firstDayOf(file, i);
-      const pulses = {
-        pulses: programme.pulses,
-        ...(programme.pulses > 1 ? { gapMinutes: programme.gapMinutes } : {}),
-      };
-      return {
-        name: names.programmes[i],
-        emitterFlowLPerH: programme.flowLPerH,
-        runs: [
-          {
-            start: programme.startTime,
-            everyDays: programme.everyDays,
-            firstDay: phase(firstDay - fromDay, programme.everyDays),
-            ...pulses,
-            ...(scene.sameLitres
-              ? { litresPerTree: litresPerRun(scene, i, season.days, firstDay) }
-              : { minutes: programme.pulseMinutes * programme.pulses }),
-          },
-        ],
-      };
-    }),
+    programmes: scene.programmes.map((_, i) => programmeFile(file, scene, i, names.programmes[i]!, fromDay)),
     start: { ...file.start, kind: excerpt ? "same-state" : scene.start },
   };
 }
-
-/** Day of the first run at or after the excerpt's start. @example phase(-3, 7) // 4 */
-const phase = (day: number, everyDays: number): number =>
-  day >= 0 ? day : ((day % everyDays) + everyDays) % everyDays;
 
 /** The file's own soil with another structure, or one layer of another texture as deep as it. */
 export function soilFile(original: DemoSoil, { texture, structure }: SoilScene, name: string): DemoSoil {

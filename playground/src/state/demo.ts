@@ -37,6 +37,7 @@ export interface DemoBlock {
     readonly pluggedPerTree?: number;
     readonly drainOut?: object;
   };
+  readonly salt?: object;
 }
 
 export interface DemoSoil {
@@ -72,6 +73,24 @@ const firstGapMinutes = 60;
 /** Opens in the heat wave of the invented season, while the weekly run is near its end and the daily ones have begun. */
 const openingHour = 43 * 24 + 8;
 
+/** A calendar through the block's lines; the triggers are offered when a rule is first chosen: common practice, no source. */
+const plainProgramme = {
+  againTime: "",
+  lines: 0,
+  rule: "calendar",
+  triggerFraction: 0.2,
+  triggerKPa: 15,
+  triggerDepthCm: 25,
+} as const satisfies Partial<ProgrammeScene>;
+
+const noLimits: Scene["limits"] = {
+  powerFrom: "",
+  powerTo: "",
+  keepToPower: false,
+  skipRainMm: 0,
+  longestRunMinutes: 0,
+};
+
 /** The scene that shows the demo unchanged. */
 export function initialScene(
   file: DemoFile,
@@ -91,6 +110,7 @@ export function initialScene(
       gapMinutes: run.gapMinutes ?? firstGapMinutes,
       startTime: run.start,
       flowLPerH,
+      ...plainProgramme,
     };
   });
   const first = programmes[0]!;
@@ -103,6 +123,8 @@ export function initialScene(
     soils: file.soils.map(soilScene),
     sameLitres: true,
     litresPerDay: Math.round((runLitres * runs * 1000) / file.season.days) / 1000,
+    limits: noLimits,
+    need: { et0Mm: 0, crop: "avocado", kc: 0, efficiencyFraction: 0.9 },
     start: file.start?.kind ?? "settled",
     tree: "mean",
     hour: Math.min(openingHour, file.season.days * 24 - 1),
@@ -120,7 +142,7 @@ export function initialScene(
   };
 }
 
-export const firstDayOf = (file: DemoFile, i: number): number => file.programmes[i]!.runs[0]!.firstDay ?? 0;
+export const firstDayOf = (file: DemoFile, i: number): number => file.programmes[i]?.runs[0]?.firstDay ?? 0;
 
 function soilScene(soil: DemoSoil): SoilScene {
   const top = soil.horizons[0]!;

@@ -1,16 +1,31 @@
 import { limits } from "../fields/limits.js";
 import { languages } from "../text/locale.js";
-import { type Codec, clockTime, numberBetween, oneOf, placesBelow, shortName, wholeBetween, yesOrNo } from "./codec.js";
+import {
+  type Codec,
+  clockOrNone,
+  clockTime,
+  numberBetween,
+  oneOf,
+  placesBelow,
+  shortName,
+  wholeBetween,
+  yesOrNo,
+} from "./codec.js";
 import { readingsWithin } from "./readings-codec.js";
 import {
   type BlockScene,
+  cropNames,
+  type NeedScene,
   type ProgrammeScene,
+  type PumpScene,
   pageNames,
+  ruleNames,
   type Scene,
   type SoilScene,
   spans,
   treeChoices,
 } from "./scene.js";
+import { withBlock, withProgramme, withSoil } from "./scene-edits.js";
 import { structureWords, textures } from "./soil-words.js";
 
 /** One entry of a link: its key, how it is checked, and where it lives in the scene. */
@@ -34,7 +49,17 @@ export function fieldsOf(initial: Scene, seasonDays: number): readonly Field[] {
       (s, page) => ({ ...s, page }),
     ),
     ...blockFields(),
-    ...initial.programmes.flatMap((_, i) => programmeFields(i)),
+    // Before the programmes' own fields: those of one that is not there yet would find no place.
+    field(
+      "programmes",
+      wholeBetween(...limits.programmes),
+      (s) => s.programmes.length,
+      (s, count) => ({
+        ...s,
+        programmes: letters.slice(0, count).map((_, i) => s.programmes[i] ?? started(initial, i)),
+      }),
+    ),
+    ...letters.flatMap((_, i) => programmeFields(initial, i)),
     ...initial.soils.flatMap((_, i) => soilFields(i)),
     field(
       "same",
@@ -48,6 +73,8 @@ export function fieldsOf(initial: Scene, seasonDays: number): readonly Field[] {
       (s) => s.litresPerDay,
       (s, litresPerDay) => ({ ...s, litresPerDay }),
     ),
+    ...limitFields(),
+    ...needFields(),
     field(
       "start",
       oneOf<Scene["start"]>(["settled", "same-state"]),
@@ -74,9 +101,9 @@ export function fieldsOf(initial: Scene, seasonDays: number): readonly Field[] {
     ),
     field(
       "shown",
-      wholeBetween(0, initial.programmes.length - 1),
+      wholeBetween(0, letters.length - 1),
       (s) => s.shown,
-      (s, shown) => ({ ...s, shown }),
+      (s, shown) => (shown < s.programmes.length ? { ...s, shown } : undefined),
     ),
     field(
       "soil",
@@ -159,12 +186,49 @@ function blockFields(): Field[] {
     part("sector", "sectorTrees", wholeBetween(...limits.sectorTrees)),
     part("least.flow", "smallestFlowLPerH", numberBetween(...limits.smallestFlowLPerH)),
     part("compensating", "compensating", yesOrNo),
+    part("water.ec", "waterEcDsPerM", numberBetween(...limits.waterEcDsPerM)),
   ];
 }
 
-function programmeFields(i: number): Field[] {
+function limitFields(): Field[] {
+  const part = <K extends keyof PumpScene>(name: string, k: K, codec: Codec<PumpScene[K]>) =>
+    field(
+      name,
+      codec,
+      (s) => s.limits[k],
+      (s, value) => ({ ...s, limits: { ...s.limits, [k]: value } }),
+    );
+  return [
+    part("power.from", "powerFrom", clockOrNone),
+    part("power.to", "powerTo", clockOrNone),
+    part("power.keep", "keepToPower", yesOrNo),
+    part("skip.rain", "skipRainMm", numberBetween(...limits.skipRainMm)),
+    part("longest", "longestRunMinutes", wholeBetween(...limits.longestRunMinutes)),
+  ];
+}
+
+function needFields(): Field[] {
+  const part = <K extends keyof NeedScene>(name: string, k: K, codec: Codec<NeedScene[K]>) =>
+    field(
+      name,
+      codec,
+      (s) => s.need[k],
+      (s, value) => ({ ...s, need: { ...s.need, [k]: value } }),
+    );
+  return [
+    part("need.et0", "et0Mm", numberBetween(...limits.et0Mm)),
+    part("need.crop", "crop", oneOf(cropNames)),
+    part("need.kc", "kc", numberBetween(...limits.kc)),
+    part("need.efficiency", "efficiencyFraction", numberBetween(...limits.efficiencyFraction)),
+  ];
+}
+
+/** How a programme begins that the link adds: as the demo's of that place, or its last one. */
+const started = (initial: Scene, i: number): ProgrammeScene => initial.programmes[i] ?? initial.programmes.at(-1)!;
+
+function programmeFields(initial: Scene, i: number): Field[] {
   const key = (name: string) => `${letters[i]}.${name}`;
-  const of = (scene: Scene): ProgrammeScene => scene.programmes[i]!;
+  const of = (scene: Scene): ProgrammeScene => scene.programmes[i] ?? started(initial, i);
   const part = <K extends keyof ProgrammeScene>(name: string, k: K, codec: Codec<ProgrammeScene[K]>) =>
     field(
       key(name),
@@ -178,6 +242,12 @@ function programmeFields(i: number): Field[] {
     part("minutes", "pulseMinutes", numberBetween(...limits.pulseMinutes)),
     part("gap", "gapMinutes", wholeBetween(...limits.gapMinutes)),
     part("from", "startTime", clockTime),
+    part("again", "againTime", clockOrNone),
+    part("lines", "lines", wholeBetween(...limits.ownLines)),
+    part("rule", "rule", oneOf(ruleNames)),
+    part("trigger", "triggerFraction", numberBetween(...limits.triggerFraction)),
+    part("trigger.kpa", "triggerKPa", numberBetween(...limits.triggerKPa)),
+    part("trigger.depth", "triggerDepthCm", wholeBetween(...limits.triggerDepthCm)),
     part("flow", "flowLPerH", numberBetween(...limits.flowLPerH)),
   ];
 }
@@ -193,7 +263,12 @@ function soilFields(i: number): Field[] {
   return [part("", "texture", oneOf(textures)), part(".structure", "structure", oneOf(structureWords))];
 }
 
-function field<T>(key: string, codec: Codec<T>, get: (s: Scene) => T, set: (s: Scene, value: T) => Scene): Field {
+function field<T>(
+  key: string,
+  codec: Codec<T>,
+  get: (s: Scene) => T,
+  set: (s: Scene, value: T) => Scene | undefined,
+): Field {
   return {
     key,
     rule: codec.rule,
@@ -203,19 +278,4 @@ function field<T>(key: string, codec: Codec<T>, get: (s: Scene) => T, set: (s: S
       return value === undefined ? undefined : set(scene, value);
     },
   };
-}
-
-export function withProgramme(scene: Scene, i: number, change: Partial<ProgrammeScene>): Scene {
-  return { ...scene, programmes: scene.programmes.map((p, k) => (k === i ? { ...p, ...change } : p)) };
-}
-
-export function withSoil(scene: Scene, i: number, change: Partial<SoilScene>): Scene {
-  return { ...scene, soils: scene.soils.map((soil, k) => (k === i ? { ...soil, ...change } : soil)) };
-}
-
-/** A changed block. Another layout has other places for emitters, so all of them are open again; lines that stay full have no over-fed tree. */
-export function withBlock(scene: Scene, change: Partial<BlockScene>): Scene {
-  const moved = ["treeSpacingM", "lines", "emitterSpacingM"].some((key) => key in change) && !("plugged" in change);
-  const block = { ...scene.block, ...change, ...(moved ? { plugged: [] } : {}) };
-  return { ...scene, block, tree: !block.drains && scene.tree === "over-fed" ? "mean" : scene.tree };
 }

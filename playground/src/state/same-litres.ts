@@ -1,21 +1,43 @@
 import { lineLayout } from "rootledger/lines";
+import { lineOffsetsM } from "./block-file.js";
 import type { DemoBlock } from "./demo.js";
-import type { ProgrammeScene, Scene } from "./scene.js";
+import type { BlockScene, ProgrammeScene, Scene } from "./scene.js";
 
 /** Flow of the open emitters of one tree, L/h. */
-export function treeFlowLPerH(block: DemoBlock, flowLPerH: number): number {
-  const { offsetsM, emitterSpacingM, pluggedPerTree = 0 } = block.lines;
-  return (lineLayout(offsetsM, block.treeSpacingM, emitterSpacingM).emittersPerTree - pluggedPerTree) * flowLPerH;
+export const treeFlowLPerH = (block: DemoBlock, flowLPerH: number): number => openEmitters(block) * flowLPerH;
+
+/** Open emitters of one tree. */
+export function openEmitters({ lines, treeSpacingM }: DemoBlock): number {
+  const { offsetsM, emitterSpacingM, pluggedPerTree = 0 } = lines;
+  return lineLayout(offsetsM, treeSpacingM, emitterSpacingM).emittersPerTree - pluggedPerTree;
 }
 
-/** Runs that begin in the season. @example runsIn(126, { everyDays: 7 }, 0) // 18 */
-function runsIn(seasonDays: number, programme: Pick<ProgrammeScene, "everyDays">, firstDay: number): number {
+/** Where a programme's own lines lie; undefined where it runs through the block's. */
+export function ownOffsetsM(
+  block: BlockScene,
+  { lines }: Pick<ProgrammeScene, "lines">,
+): readonly number[] | undefined {
+  return lines === 0 || lines === block.lines ? undefined : lineOffsetsM(lines, block.lineDistanceM);
+}
+
+/** The block with the lines that a programme runs through. */
+export function blockUnder(file: DemoBlock, block: BlockScene, programme: ProgrammeScene): DemoBlock {
+  const offsetsM = ownOffsetsM(block, programme);
+  return offsetsM === undefined ? file : { ...file, lines: { ...file.lines, offsetsM } };
+}
+
+/** Openings of a day with water, each of as many pulses. */
+export const runsPerDay = ({ againTime, rule }: Pick<ProgrammeScene, "againTime" | "rule">): number =>
+  againTime !== "" && rule === "calendar" ? 2 : 1;
+
+/** Days with water in the season. @example wateringDays(126, { everyDays: 7 }, 0) // 18 */
+function wateringDays(seasonDays: number, programme: Pick<ProgrammeScene, "everyDays">, firstDay: number): number {
   return Math.ceil((seasonDays - firstDay) / programme.everyDays);
 }
 
-/** Litres that one run of each programme brings, so that the season's sum is the same for all. */
-export function litresPerRun(scene: Scene, i: number, seasonDays: number, firstDay: number): number {
-  return (scene.litresPerDay * seasonDays) / runsIn(seasonDays, scene.programmes[i]!, firstDay);
+/** Litres that a day with water brings under each programme, so that the season's sum is the same for all. */
+export function litresPerWatering(scene: Scene, i: number, seasonDays: number, firstDay: number): number {
+  return (scene.litresPerDay * seasonDays) / wateringDays(seasonDays, scene.programmes[i]!, firstDay);
 }
 
 /** Length of one pulse as it will be run, minutes. */
@@ -28,8 +50,8 @@ export function pulseMinutesOf(
 ): number {
   const programme = scene.programmes[i]!;
   if (!scene.sameLitres) return programme.pulseMinutes;
-  const litres = litresPerRun(scene, i, seasonDays, firstDay);
-  return (litres / treeFlowLPerH(block, programme.flowLPerH) / programme.pulses) * 60;
+  const litres = litresPerWatering(scene, i, seasonDays, firstDay);
+  return (litres / treeFlowLPerH(block, programme.flowLPerH) / (programme.pulses * runsPerDay(programme))) * 60;
 }
 
 /** Litres per tree and day, over the season, that pulses of this length bring. */
@@ -40,6 +62,7 @@ export function litresPerDayOf(
   seasonDays: number,
   firstDay: number,
 ): number {
-  const runLitres = (treeFlowLPerH(block, programme.flowLPerH) * programme.pulses * pulseMinutes) / 60;
-  return (runLitres * runsIn(seasonDays, programme, firstDay)) / seasonDays;
+  const minutes = programme.pulses * runsPerDay(programme) * pulseMinutes;
+  const litres = (treeFlowLPerH(block, programme.flowLPerH) * minutes) / 60;
+  return (litres * wateringDays(seasonDays, programme, firstDay)) / seasonDays;
 }

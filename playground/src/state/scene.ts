@@ -11,6 +11,8 @@ export interface Scene {
   readonly sameLitres: boolean;
   /** Mean over the season, L per tree and day; rules where `sameLitres` holds. */
   readonly litresPerDay: number;
+  readonly limits: PumpScene;
+  readonly need: NeedScene;
   readonly start: "settled" | "same-state";
   readonly tree: TreeChoice;
   /** Hour since the season's start that the pictures show. */
@@ -69,6 +71,8 @@ export interface BlockScene {
   readonly sectorTrees: number;
   readonly smallestFlowLPerH: number;
   readonly compensating: boolean;
+  /** Electrical conductivity of the water, dS/m; 0: salt is not reckoned. */
+  readonly waterEcDsPerM: number;
 }
 
 export interface ProgrammeScene {
@@ -78,13 +82,52 @@ export interface ProgrammeScene {
   readonly pulseMinutes: number;
   readonly gapMinutes: number;
   readonly startTime: string;
+  /** Second opening of a day, each of the two bringing half of the water; empty for none. */
+  readonly againTime: string;
   readonly flowLPerH: number;
+  /** Lines of this programme's own, 0 for the block's. */
+  readonly lines: number;
+  /** What decides: the calendar, or a rule that looks at the state of the soil. */
+  readonly rule: RuleName;
+  readonly triggerFraction: number;
+  readonly triggerKPa: number;
+  readonly triggerDepthCm: number;
+}
+
+export const ruleNames = ["calendar", "replace-use", "depletion", "tension"] as const;
+export type RuleName = (typeof ruleNames)[number];
+
+/** What pump, tariff and rain allow, for every programme. */
+export interface PumpScene {
+  /** Hours of cheap power, both empty where it costs the same all day. */
+  readonly powerFrom: string;
+  readonly powerTo: string;
+  /** Runs are cut to those hours; otherwise what lies outside is only said. */
+  readonly keepToPower: boolean;
+  /** No run after a day with at least this much rain, mm; 0: rain is not looked at. */
+  readonly skipRainMm: number;
+  /** Longest run, minutes; 0: no limit. */
+  readonly longestRunMinutes: number;
 }
 
 export interface SoilScene {
   readonly texture: string;
   readonly structure: StructureWord;
 }
+
+/** What the tree needs, worked out beside the programmes. */
+export interface NeedScene {
+  /** Typed reference evapotranspiration, mm a day; 0: that of the day shown. */
+  readonly et0Mm: number;
+  readonly crop: CropName;
+  /** Typed crop coefficient; 0: the crop's own. */
+  readonly kc: number;
+  /** Water used over water applied. */
+  readonly efficiencyFraction: number;
+}
+
+export const cropNames = ["avocado", "citrus", "blueberry", "strawberry"] as const;
+export type CropName = (typeof cropNames)[number];
 
 export const spans = ["3", "14", "season"] as const;
 export type Span = (typeof spans)[number];

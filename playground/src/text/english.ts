@@ -3,13 +3,12 @@ import type { FaultLine } from "../worker/protocol.js";
 import { check } from "./english/check.js";
 import { draws } from "./english/draws.js";
 import { pages } from "./english/pages.js";
+import { programmes } from "./english/programmes.js";
 import { measures, questions, shortMeasures, units } from "./english/terms.js";
 import { amount, clock, listed, percent, whole } from "./number-format.js";
 import { depthText, measured, measuredUnit, tensionText, unitText, waterText } from "./quantity.js";
 
 const counts = ["no", "one", "two", "three", "four"];
-const minutesText = (minutes: number): string =>
-  minutes === 60 ? "an hour" : minutes % 60 === 0 ? `${minutes / 60} hours` : `${amount(minutes)} min`;
 
 export const english = {
   appName: "Rootledger",
@@ -26,28 +25,7 @@ export const english = {
   units: { label: "Units", water: "Water", depth: "Depth", tension: "Tension", salt: "Salt", area: "Area" },
   wall: { on: "Show on a wall", off: "Back to the desk" },
 
-  programmes: {
-    heading: "Programmes",
-    group: (letter: string): string => `Programme ${letter}`,
-    show: "Show programme",
-    name: (everyDays: number, pulses: number): string =>
-      `${rhythm(everyDays)}, ${pulses === 1 ? "one run" : `${pulses} pulses`}`,
-    every: (days: number): string => (days === 1 ? "Every day" : days === 7 ? "Every week" : `Every ${days} days`),
-    everyLabel: "Days from run to run",
-    pulses: (count: number): string => (count === 1 ? "one run of" : `${count} pulses of`),
-    pulsesLabel: "Pulses in a run",
-    minutes: "min",
-    minutesLabel: "Minutes per pulse",
-    gap: (minutes: number): string => (minutes === 0 ? "with no gap" : `${minutesText(minutes)} apart`),
-    gapLabel: "Pause between pulses",
-    from: "from",
-    fromLabel: "Time of the first opening",
-    through: "through emitters of",
-    flowLabel: "Emitter flow",
-    flowUnit: (): string => `${unitText("water")}/h`,
-    brings: (runLitres: number, hours: number, dayLitres: number): string =>
-      `${waterText(runLitres)} a tree in ${durationText(hours)}; ${waterText(dayLitres)} a day.`,
-  },
+  programmes,
   amount: {
     lock: "Same litres for all:",
     unlocked: "Same litres for all",
@@ -228,6 +206,11 @@ export const english = {
         : `“${key}” was “${received}”; it must be ${rule}.`,
     dismiss: "Close",
   },
+  tools: {
+    need: "What the tree needs",
+    limits: "Power, rain and the longest run",
+    unsure: "What am I least sure of?",
+  },
   check,
   pages,
   draws,
@@ -254,16 +237,6 @@ function placeText(path: string): string {
 
 function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
-function rhythm(everyDays: number): string {
-  if (everyDays === 1) return "daily";
-  return everyDays === 7 ? "weekly" : `every ${everyDays} days`;
-}
-
-function durationText(hours: number): string {
-  if (hours < 1.5) return `${amount(hours * 60, 2)} min`;
-  return `${amount(hours, 2)} h`;
 }
 
 /** @example shares([0.3, 0.1], "thirsty") // "30% and 10% thirsty" */

@@ -1,3 +1,4 @@
+import { m2PerHa } from "rootledger/units";
 import { amount } from "./number-format.js";
 import { type Quantity, unitOf } from "./units-shown.js";
 
@@ -16,6 +17,10 @@ export const waterText = (value: number, digits = 3): string => said("water", va
 export const depthText = (valueMm: number, digits = 3): string => said("depth", valueMm, digits);
 /** @example tensionText(20) // "20 kPa" */
 export const tensionText = (valueKPa: number, digits = 2): string => said("tension", valueKPa, digits);
+
+/** Water over the unit of ground that is chosen. @example areaWaterText(58.7) // "58.7 m³/ha" */
+export const areaWaterText = (m3PerHa: number): string =>
+  `${amount((m3PerHa * unitOf("area").holds) / m2PerHa)} m³/${unitText("area")}`;
 
 /** A bare number, for columns whose head has the unit. */
 export const bare = (quantity: Quantity, value: number, digits = 3): string => amount(shownIn(quantity, value), digits);

@@ -6,11 +6,10 @@ import { check } from "./spanish/check.js";
 import { draws } from "./spanish/draws.js";
 import { faultRules } from "./spanish/faults.js";
 import { pages } from "./spanish/pages.js";
+import { programmes } from "./spanish/programmes.js";
 import { floorBases, measures, plural, questions, shortMeasures, textures, units } from "./spanish/terms.js";
 
 const counts = ["ningún", "un", "dos", "tres", "cuatro"];
-const minutesText = (minutes: number): string =>
-  minutes === 60 ? "una hora" : minutes % 60 === 0 ? `${minutes / 60} horas` : `${amount(minutes)} min`;
 
 export const spanish: Words = {
   appName: "Rootledger",
@@ -27,27 +26,7 @@ export const spanish: Words = {
   units: { label: "Unidades", water: "Agua", depth: "Lámina", tension: "Tensión", salt: "Sal", area: "Superficie" },
   wall: { on: "Mostrar en la pared", off: "Volver al escritorio" },
 
-  programmes: {
-    heading: "Programas",
-    group: (letter) => `Programa ${letter}`,
-    show: "Mostrar el programa",
-    name: (everyDays, pulses) => `${rhythm(everyDays)}, ${pulses === 1 ? "un riego" : `${pulses} pulsos`}`,
-    every: (days) => (days === 1 ? "Cada día" : days === 7 ? "Cada semana" : `Cada ${days} días`),
-    everyLabel: "Días de un riego a otro",
-    pulses: (count) => (count === 1 ? "un riego de" : `${count} pulsos de`),
-    pulsesLabel: "Pulsos por riego",
-    minutes: "min",
-    minutesLabel: "Minutos por pulso",
-    gap: (minutes) => (minutes === 0 ? "sin pausa" : `con pausa de ${minutesText(minutes)}`),
-    gapLabel: "Pausa entre pulsos",
-    from: "desde las",
-    fromLabel: "Hora de la primera apertura",
-    through: "por emisores de",
-    flowLabel: "Caudal del emisor",
-    flowUnit: (): string => `${unitText("water")}/h`,
-    brings: (runLitres, hours, dayLitres) =>
-      `${waterText(runLitres)} por árbol en ${durationText(hours)}; ${waterText(dayLitres)} al día.`,
-  },
+  programmes,
   amount: {
     lock: "Los mismos litros para todos:",
     unlocked: "Los mismos litros para todos",
@@ -232,6 +211,11 @@ export const spanish: Words = {
         : `«${key}» era «${received}»; debe ser ${ruleText(rule)}.`,
     dismiss: "Cerrar",
   },
+  tools: {
+    need: "Lo que necesita el árbol",
+    limits: "Energía, lluvia y el riego más largo",
+    unsure: "¿De qué estoy menos seguro?",
+  },
   check,
   pages,
   draws,
@@ -264,14 +248,6 @@ const ruleText = (rule: string): string =>
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const list = (asked: readonly Question[]): string => listed(asked.map((q) => questions[q]));
-
-function rhythm(everyDays: number): string {
-  if (everyDays === 1) return "diario";
-  return everyDays === 7 ? "semanal" : `cada ${everyDays} días`;
-}
-
-const durationText = (hours: number): string =>
-  hours < 1.5 ? `${amount(hours * 60, 2)} min` : `${amount(hours, 2)} h`;
 
 const shares = (fractions: readonly number[]): string =>
   fractions.every((f) => f < 0.005) ? "ninguna" : listed(fractions.map(percent));

@@ -7,6 +7,7 @@ import type {
   CompareRequest,
   DrawsRequest,
   HelperRequest,
+  RankRequest,
   SweepRequest,
   WorkerMessage,
 } from "./protocol.js";
@@ -25,12 +26,12 @@ const door = new MessageChannel();
 
 self.onmessage = ({
   data,
-}: MessageEvent<CompareRequest | CheckRequest | SweepRequest | DrawsRequest | HelperRequest>) => {
+}: MessageEvent<CompareRequest | CheckRequest | SweepRequest | DrawsRequest | RankRequest | HelperRequest>) => {
   newest = data.id;
   if (data.kind === "compare") void answer(data);
   else if (data.kind === "check") void check(data);
   else if (data.kind === "sweep") void sweep(data);
-  else if (data.kind === "draws") void draw(data);
+  else if (data.kind === "draws" || data.kind === "rank") void draw(data);
   else help(data);
 };
 
@@ -42,7 +43,7 @@ function help(request: HelperRequest): void {
   void helper.then((receive) => receive(request));
 }
 
-async function draw(request: DrawsRequest): Promise<void> {
+async function draw(request: DrawsRequest | RankRequest): Promise<void> {
   const { id, file } = request;
   try {
     const parsed = parseComparison(file, { ...files, ...request.files });
@@ -50,14 +51,16 @@ async function draw(request: DrawsRequest): Promise<void> {
       post({ id, kind: "faults", faults: parsed.faults });
       return;
     }
-    const { drawUnknowns } = await import("./draws-run.js");
-    await drawUnknowns(request, parsed.comparison, {
+    const { drawUnknowns, rankUnknownsOf } = await import("./draws-run.js");
+    const setting = {
       openHelper: () => new Worker(self.location.href, { type: "module" }),
       outdated: () => id !== newest,
       now: () => performance.now(),
       progress: progressTo(id),
       give: post,
-    });
+    };
+    if (request.kind === "draws") await drawUnknowns(request, parsed.comparison, setting);
+    else await rankUnknownsOf(request, parsed.comparison, setting);
   } catch (error) {
     post({ id, kind: "failed", message: error instanceof Error ? error.message : String(error) });
   }
@@ -70,7 +73,7 @@ async function sweep(request: SweepRequest): Promise<void> {
     const { sweepScenarios } = await import("./sweep-run.js");
     await sweepScenarios(
       request,
-      files,
+      { ...files, ...request.files },
       slicesFor(request.id, () => undefined),
       (swept) => self.postMessage(swept, { transfer: [...buffersIn(swept.result)] }),
       post,

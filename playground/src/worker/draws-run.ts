@@ -8,21 +8,24 @@ import {
   memberRun,
   type OpenPort,
   outcomeOf,
+  rankUnknowns,
   workerPool,
 } from "rootledger/chance";
 import type { Comparison } from "rootledger/compare";
-import type { DrawsAnswer, DrawsRequest, HelperRequest, WorkerMessage } from "./protocol.js";
+import type { DrawsRequest, HelperRequest, RankRequest, WorkerMessage } from "./protocol.js";
 
 /** Members after which what was found so far is shown. */
 const shownEvery = 10;
 const seed = 1;
+
+type DrawnAnswer = Extract<WorkerMessage, { kind: "draws" | "ranked" }>;
 
 /** Where a helper comes from, and what the work needs to know of the outside. */
 export interface DrawsSetting {
   readonly openHelper: () => Worker;
   readonly outdated: () => boolean;
   readonly now: () => number;
-  readonly give: (answer: { readonly kind: "draws" } & DrawsAnswer) => void;
+  readonly give: (answer: DrawnAnswer) => void;
   readonly progress: (done: number, all: number) => void;
 }
 
@@ -65,6 +68,33 @@ export async function drawUnknowns(
     },
   });
   if (!outdated()) tell(true);
+}
+
+/** Moves every unknown of a comparison over its range, one at a time, and says which moves the differences most. */
+export async function rankUnknownsOf(
+  { id, tree, members, helpers }: RankRequest,
+  comparison: Comparison,
+  { openHelper, outdated, now, give, progress }: DrawsSetting,
+): Promise<void> {
+  const began = now();
+  const plan: EnsemblePlan = {
+    comparison,
+    trees: [tree],
+    draws: { kind: "priors", priors: defaultPriors(comparison), seed },
+    weatherYears: [],
+  };
+  const ranking = await rankUnknowns(plan, {
+    method: "screen",
+    members,
+    executorOf: (of) => workerPool(helpers, helperPort(id, of, openHelper)),
+    onProgress: progress,
+    cancel: {
+      get aborted(): boolean {
+        return outdated();
+      },
+    },
+  });
+  if (!outdated()) give({ id, kind: "ranked", ranking, tookMs: now() - began });
 }
 
 /** A helper is another worker of the same script that knows the plan; what it throws ends it, and another takes its place. */

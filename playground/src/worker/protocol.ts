@@ -1,5 +1,5 @@
 import type { Result } from "rootledger";
-import type { EnsemblePlan, EnsembleResult, MemberOutcome } from "rootledger/chance";
+import type { EnsemblePlan, EnsembleResult, MemberOutcome, UnknownsRanking } from "rootledger/chance";
 import type { ComparisonResult } from "rootledger/compare";
 
 /** From the page to the worker. A newer request ends the work on an older one. */
@@ -31,6 +31,7 @@ export interface SweepRequest {
   readonly id: number;
   readonly kind: "sweep";
   readonly runs: readonly { readonly file: object; readonly tree: "mean" | "under-fed" | "over-fed" }[];
+  readonly files: Readonly<Record<string, string>>;
 }
 
 export interface SweepAnswer {
@@ -51,6 +52,17 @@ export interface DrawsRequest {
   readonly members: number;
   /** Workers that run members beside the one that sums them up. */
   readonly helpers: number;
+}
+
+/** Asks which unknown moves the differences of a file most. */
+export interface RankRequest extends Omit<DrawsRequest, "kind"> {
+  readonly kind: "rank";
+}
+
+export interface RankAnswer {
+  readonly id: number;
+  readonly ranking: UnknownsRanking;
+  readonly tookMs: number;
 }
 
 /** From the worker that sums up to one that helps: the plan once, then members. */
@@ -109,6 +121,7 @@ export type WorkerMessage =
   | ({ readonly kind: "check" } & CheckAnswer)
   | ({ readonly kind: "swept" } & SweepAnswer)
   | ({ readonly kind: "draws" } & DrawsAnswer)
+  | ({ readonly kind: "ranked" } & RankAnswer)
   | { readonly id: number; readonly kind: "outcome"; readonly outcome: MemberOutcome }
   | { readonly id: number; readonly kind: "faults"; readonly faults: readonly FaultLine[] }
   | { readonly id: number; readonly kind: "failed"; readonly message: string };

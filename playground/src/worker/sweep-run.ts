@@ -1,5 +1,5 @@
 import { createSimulation } from "rootledger";
-import { type Files, parseScenario } from "rootledger/scenario";
+import { everyPart, type Files, parseScenario } from "rootledger/scenario";
 import { groundFacts } from "./ground-facts.js";
 import type { SweepAnswer, SweepRequest, WorkerMessage } from "./protocol.js";
 import { type Slices, slicedRun } from "./sliced-compare.js";
@@ -21,7 +21,7 @@ export async function sweepScenarios(
     const { scenario } = parsed;
     const hours = scenario.season.days * 24;
     const trees = tree === "mean" ? (["mean"] as const) : ([tree, "mean"] as const);
-    const simulation = createSimulation(scenario, { trees, cells: { fromHour: 0, hours } });
+    const simulation = createSimulation(scenario, { ...everyPart(scenario), trees, cells: { fromHour: 0, hours } });
     const result = await slicedRun(simulation, hours, slices);
     if (result === undefined) return;
     if (result.status.kind === "failed") {

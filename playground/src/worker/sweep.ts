@@ -19,14 +19,14 @@ export class Sweep extends EventTarget {
     return this.all > 0 && this.answers.length === this.all;
   }
 
-  ask(runs: SweepRequest["runs"]): void {
+  ask(runs: SweepRequest["runs"], files: SweepRequest["files"] = {}): void {
     this.#id += 1;
     this.answers = [];
     this.all = runs.length;
     this.faults = [];
     this.message = "";
     this.#worker ??= this.#open();
-    this.#worker.postMessage({ id: this.#id, kind: "sweep", runs } satisfies SweepRequest);
+    this.#worker.postMessage({ id: this.#id, kind: "sweep", runs, files } satisfies SweepRequest);
     this.#tell();
   }
 

@@ -2,8 +2,8 @@ import { html, nothing, type TemplateResult } from "lit";
 import "../../fields/choice-field.js";
 import { limits } from "../../fields/limits.js";
 import "../../fields/number-field.js";
-import { withProgramme, withSoil } from "../../state/fields.js";
 import type { BlockScene, Scene, SoilScene } from "../../state/scene.js";
+import { withProgramme, withSoil } from "../../state/scene-edits.js";
 import { structureWords, textures } from "../../state/soil-words.js";
 import { blockWords } from "../../text/block-words.js";
 import { words } from "../../text/words.js";
@@ -38,6 +38,10 @@ export function blockControls(scene: Scene): TemplateResult {
       <rl-number-field named .label=${w.smallestFlow()} .value=${block.smallestFlowLPerH} .limits=${limits.smallestFlowLPerH} .quantity=${"water"} .decimals=${0} .step=${100}
         @number-changed=${(e: CustomEvent<number>) => edit(e, { smallestFlowLPerH: e.detail })}></rl-number-field>
       ${check("compensating", w.compensating)}</fieldset>
+    <fieldset><legend>${w.heading.water}</legend>
+      <rl-number-field named .label=${w.waterEc()} .value=${block.waterEcDsPerM} .limits=${limits.waterEcDsPerM} .quantity=${"salt"} .decimals=${2} .step=${0.1}
+        @number-changed=${(e: CustomEvent<number>) => edit(e, { waterEcDsPerM: e.detail })}></rl-number-field>
+      ${block.waterEcDsPerM > 0 ? html`<p class="small">${w.saltNote}</p>` : nothing}</fieldset>
   </form>`;
 }
 

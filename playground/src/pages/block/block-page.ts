@@ -3,9 +3,9 @@ import { type EmitterPlace, emittersOfTree, openNearest, openWithin, type PlugPl
 import "../../charts/row-plan.js";
 import { lineOffsetsM } from "../../state/block-file.js";
 import type { DemoFile } from "../../state/demo.js";
-import { withBlock } from "../../state/fields.js";
 import type { ProgrammePlan } from "../../state/programme-plan.js";
 import type { BlockScene, Scene } from "../../state/scene.js";
+import { withBlock } from "../../state/scene-edits.js";
 import { blockWords } from "../../text/block-words.js";
 import { waterText } from "../../text/quantity.js";
 import { words } from "../../text/words.js";
@@ -98,7 +98,7 @@ export class BlockPage extends LitElement {
     const useful = disc ? plan.usefulShare : 1;
     const { sectorFlow } = plan;
     return html`<figure>
-      <h2>${w.litres(`${"ABCD"[scene.shown]}, ${words.programmes.name(programme.everyDays, programme.pulses)},`, waterText(dayL))}</h2>
+      <h2>${w.litres(`${"ABCD"[scene.shown]}, ${words.programmes.name(programme)},`, waterText(dayL))}</h2>
       <svg class="bar" viewBox="0 0 1000 26" preserveAspectRatio="none" role="img" aria-label=${`${w.onRoots(waterText(dayL * useful))}; ${w.onNothing(waterText(dayL * (1 - useful)))}`}>
         <defs><pattern id="off" width="9" height="9" patternUnits="userSpaceOnUse"><path class="hatch" d="M0 9L9 0"></path></pattern></defs>
         <rect class="on" width=${1000 * useful} height="26"></rect><rect fill="url(#off)" x=${1000 * useful} width=${1000 * (1 - useful)} height="26"></rect>

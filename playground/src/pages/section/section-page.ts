@@ -100,7 +100,7 @@ export class SectionPage extends LitElement {
     const soils = scene.soils.map((_, i) => ({ value: String(i), text: this.#soilName(i) }));
     const programmes = scene.programmes.map((p, i) => ({
       value: String(i),
-      text: `${letters[i]}: ${words.programmes.name(p.everyDays, p.pulses)}`,
+      text: `${letters[i]}: ${words.programmes.name(p)}`,
     }));
     return html`<div class="choices">
       <rl-choice-field .label=${`${w.soil}:`} .value=${String(scene.shownSoil)} .choices=${soils} @choice-changed=${(e: CustomEvent<string>) => this.#change((s) => ({ ...s, shownSoil: Number(e.detail) }))}></rl-choice-field>

@@ -111,8 +111,7 @@ export class SheetPage extends LitElement {
   }
 
   #programme(i: number): string {
-    const { everyDays, pulses } = this.scene.programmes[i]!;
-    return words.programmes.name(everyDays, pulses);
+    return words.programmes.name(this.scene.programmes[i]!);
   }
 }
 

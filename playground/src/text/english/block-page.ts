@@ -12,6 +12,8 @@ export const blockPage = {
   planKeys: "Arrow keys go from emitter to emitter, space opens or plugs it.",
   emitter: (alongM: number, acrossM: number, open: boolean): string =>
     `${open ? "open" : "plugged"}, ${amount(Math.abs(alongM), 2)} m ${alongM < 0 ? "before" : "after"} the trunk, ${acrossM === 0 ? "on the row" : `${amount(Math.abs(acrossM), 2)} m ${acrossM < 0 ? "left" : "right"} of it`}`,
+  waterEc: (): string => `Salt of the water (EC), ${unitText("salt")}; 0: not reckoned`,
+  saltNote: "What becomes of it in the root zone (ECe) is drawn further down each soil on the page Compare.",
   openAll: "Open all",
   openNearest: (count: number): string => `Open the nearest ${amount(count)}`,
   openOnRoots: "Open those over roots",
@@ -40,7 +42,7 @@ export const blockPage = {
         return `An emitter wets the trunk: the nearest stands ${amount(warning.nearestM, 2)} m from it.`;
     }
   },
-  heading: { trees: "Trees", lines: "Lines", roots: "Roots", soil: "Soils", valve: "Behind the valve" },
+  heading: { trees: "Trees", lines: "Lines", roots: "Roots", soil: "Soils", valve: "Behind the valve", water: "Water" },
   treeSpacing: "Tree to tree, m",
   rowSpacing: "Row to row, m",
   canopy: "Canopy across, m",

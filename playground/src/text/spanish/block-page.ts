@@ -11,6 +11,8 @@ export const blockPage: BlockPageWords = {
   planKeys: "Las flechas van de emisor a emisor; la barra espaciadora lo abre o lo tapa.",
   emitter: (alongM, acrossM, open) =>
     `${open ? "abierto" : "tapado"}, ${amount(Math.abs(alongM), 2)} m ${alongM < 0 ? "antes" : "después"} del tronco, ${acrossM === 0 ? "en la hilera" : `${amount(Math.abs(acrossM), 2)} m a la ${acrossM < 0 ? "izquierda" : "derecha"}`}`,
+  waterEc: (): string => `Sal del agua (CE), ${unitText("salt")}; 0: no se calcula`,
+  saltNote: "Lo que pasa con ella en la zona de raíces (CEe) se dibuja más abajo en cada suelo de la página Comparar.",
   openAll: "Abrir todos",
   openNearest: (count) => `Abrir los ${amount(count)} más cercanos`,
   openOnRoots: "Abrir los que están sobre raíces",
@@ -37,7 +39,14 @@ export const blockPage: BlockPageWords = {
         return `Un emisor moja el tronco: el más cercano está a ${amount(warning.nearestM, 2)} m.`;
     }
   },
-  heading: { trees: "Árboles", lines: "Líneas", roots: "Raíces", soil: "Suelos", valve: "Detrás de la válvula" },
+  heading: {
+    trees: "Árboles",
+    lines: "Líneas",
+    roots: "Raíces",
+    soil: "Suelos",
+    valve: "Detrás de la válvula",
+    water: "Agua",
+  },
   treeSpacing: "De árbol a árbol, m",
   rowSpacing: "De hilera a hilera, m",
   canopy: "Diámetro de copa, m",

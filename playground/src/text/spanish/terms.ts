@@ -5,7 +5,7 @@ export const questions: Readonly<Record<Question, string>> = {
   pulses: "los pulsos",
   gap: "la pausa entre pulsos",
   "emitter-flow": "el caudal del emisor",
-  lines: "los laterales",
+  lines: "las líneas",
   amount: "la cantidad de agua",
   "start-time": "la hora de inicio",
   nitrogen: "el nitrógeno",
