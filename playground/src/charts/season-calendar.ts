@@ -24,7 +24,7 @@ export class SeasonCalendar extends LitElement {
     text { font-size: var(--size-small); fill: var(--ink-quiet); }
     .square { fill: none; stroke: var(--rule-strong); }
     .open { fill: var(--ink); }
-    .now { fill: none; stroke: var(--ink); stroke-width: 2.4; }
+    .now { fill: var(--paper); stroke: var(--ink); stroke-width: 1.5; }
   `;
 
   #size = new SizeController(this);
@@ -58,7 +58,7 @@ export class SeasonCalendar extends LitElement {
         const full = this.mostMinutes > 0 ? Math.min(1, day.minutes / this.mostMinutes) : 0;
         return svg`<rect class="square" x=${x} y=${y} width=${square} height=${square}></rect>
           ${full > 0 ? svg`<rect class="open" x=${x} y=${y + square * (1 - full)} width=${square} height=${square * full}></rect>` : nothing}
-          ${i === now ? svg`<rect class="now" x=${x - 1} y=${y - 1} width=${square + 2} height=${square + 2}></rect>` : nothing}`;
+          ${i === now ? svg`<circle class="now" cx=${x + square / 2} cy=${y + square / 2} r=${square * 0.26}></circle>` : nothing}`;
       })}
     </svg>`;
   }

@@ -7,11 +7,13 @@ const english = {
   none: (letter: string): string => `${letter}: hardly any root loses its air.`,
   back: (letter: string, hours: number, most: number): string =>
     `${letter}: air is back ${amount(hours, 2)} h after the valve closes (median; longest ${whole(most)} h).`,
-  borrowed: (letter: string, early: number, all: number): string =>
-    `${letter}: in ${whole(early)} of ${whole(all)} openings the next one comes before air is back.`,
-  gap: (letter: string, gap: string, hours: string): string =>
-    `${letter}: the pause of ${gap} is shorter than the ${hours} that air needs to come back, so pulses add up to one long run.`,
-  gapEnough: (letter: string, gap: string): string => `${letter}: a pause of ${gap} is enough for air to come back.`,
+  never: (letter: string): string => `${letter}: air is never back before the next opening.`,
+  gapShort: (gap: string): string =>
+    `The pause of ${gap} between pulses is shorter than that: they add up to one long run.`,
+  gapEnough: (gap: string): string => `The pause of ${gap} between pulses is enough.`,
+  gapUsually: (gap: string): string => `The pause of ${gap} between pulses is enough after some of them only.`,
+  borrowed: (early: number, all: number): string =>
+    `After ${whole(early)} of ${whole(all)} openings the next one comes before air is back.`,
   depths: (soil: string): string => `${soil}: the same hours by depth`,
   band: (from: number, to: number): string =>
     Number.isFinite(to) ? `${amount(from)}–${amount(to)} cm` : `below ${amount(from)} cm`,
@@ -31,7 +33,8 @@ const english = {
     `The season's openings, one square a day: ${listed(starts.map(whole))} in all`,
   calendarSummary: (programme: string, days: number, all: number, starts: number, hours: number): string =>
     `Season of ${programme}: water on ${whole(days)} of ${whole(all)} days, ${whole(starts)} openings, ${whole(hours)} h of open valve.`,
-  calendarKey: "Filled as far as the valve was open, the longest day full; weeks go down, Monday first.",
+  calendarKey:
+    "Filled as far as the valve was open, the longest day full; weeks go down, Monday first; the dot is the day shown.",
   calendarTable: "Openings and minutes of open valve by week",
   week: "Week from",
   openings: "openings",
@@ -75,11 +78,12 @@ const spanish: typeof english = {
   none: (letter) => `${letter}: casi ninguna raíz pierde su aire.`,
   back: (letter, hours, most) =>
     `${letter}: el aire vuelve ${amount(hours, 2)} h después de cerrar la válvula (mediana; lo más largo ${whole(most)} h).`,
-  borrowed: (letter, early, all) =>
-    `${letter}: en ${whole(early)} de ${whole(all)} aperturas la siguiente llega antes de que vuelva el aire.`,
-  gap: (letter, gap, hours) =>
-    `${letter}: la pausa de ${gap} es más corta que las ${hours} que el aire necesita para volver, así que los pulsos se suman en un solo riego largo.`,
-  gapEnough: (letter, gap) => `${letter}: una pausa de ${gap} basta para que vuelva el aire.`,
+  never: (letter) => `${letter}: el aire nunca vuelve antes de la apertura siguiente.`,
+  gapShort: (gap) => `La pausa de ${gap} entre pulsos es más corta: se suman en un solo riego largo.`,
+  gapEnough: (gap) => `La pausa de ${gap} entre pulsos basta.`,
+  gapUsually: (gap) => `La pausa de ${gap} entre pulsos basta solo después de algunos.`,
+  borrowed: (early, all) =>
+    `Tras ${whole(early)} de ${whole(all)} aperturas la siguiente llega antes de que vuelva el aire.`,
   depths: (soil) => `${soil}: las mismas horas por profundidad`,
   band: (from, to) => (Number.isFinite(to) ? `${amount(from)}–${amount(to)} cm` : `bajo ${amount(from)} cm`),
   depthTable: (soil) => `${soil}: horas de raíz por profundidad, h`,
@@ -98,7 +102,7 @@ const spanish: typeof english = {
   calendarSummary: (programme, days, all, starts, hours) =>
     `Temporada de ${programme}: agua en ${whole(days)} de ${whole(all)} días, ${whole(starts)} aperturas, ${whole(hours)} h de válvula abierta.`,
   calendarKey:
-    "Lleno según el tiempo de válvula abierta, el día más largo entero; las semanas van hacia abajo, primero el lunes.",
+    "Lleno según el tiempo de válvula abierta, el día más largo entero; las semanas van hacia abajo, primero el lunes; el punto es el día mostrado.",
   calendarTable: "Aperturas y minutos de válvula abierta por semana",
   week: "Semana del",
   openings: "aperturas",

@@ -1,5 +1,5 @@
 import type { Result } from "rootledger";
-import { airMemory } from "rootledger/water";
+import { airMemory, type PulseAir } from "rootledger/water";
 
 /** How long air stays away after the openings of a season that took it from some roots. */
 export interface AirReturn {
@@ -7,21 +7,31 @@ export interface AirReturn {
   readonly openings: number;
   /** Of them, those after which the next one came before air was back. */
   readonly early: number;
-  /** Of those after which it came back, the middle and the longest time, h; undefined where there is none. */
+  /**
+   * Middle and longest time until air was back, h, after openings that were followed by the long pause of their programme;
+   * undefined where it never came back.
+   */
   readonly medianH: number | undefined;
   readonly longestH: number;
 }
 
-export function airReturn(result: Result, tree: number): AirReturn {
-  const taken = airMemory(result, { tree }).filter(({ peak, before }) => peak > Math.max(before, leastShare));
-  const back = taken.flatMap(({ recoveryH }) => (recoveryH === undefined ? [] : [recoveryH])).sort((a, b) => a - b);
+/** Less of the roots than this counts as none. Our choice, that of the library's account of pulses. */
+const leastShare = 0.02;
+
+/** @param gapH pause between the pulses of one run, 0 without pulses: what follows such a pause says nothing of the time that air needs */
+export function airReturn(result: Result, tree: number, gapH: number): AirReturn {
+  const all = airMemory(result, { tree });
+  const taken = all.map((pulse, i) => ({ pulse, next: all[i + 1] })).filter(({ pulse }) => tookAir(pulse));
+  const back = taken
+    .filter(({ pulse, next }) => next === undefined || next.opensH - pulse.closesH > 1.5 * gapH)
+    .flatMap(({ pulse: { recoveryH } }) => (recoveryH === undefined ? [] : [recoveryH]))
+    .sort((a, b) => a - b);
   return {
     openings: taken.length,
-    early: taken.length - back.length,
+    early: taken.filter(({ pulse }) => pulse.recoveryH === undefined).length,
     medianH: back[Math.floor(back.length / 2)],
     longestH: back.at(-1) ?? 0,
   };
 }
 
-/** Less of the roots than this counts as none. Our choice, that of the library's account of pulses. */
-const leastShare = 0.02;
+const tookAir = ({ peak, before }: PulseAir): boolean => peak > Math.max(before, leastShare);

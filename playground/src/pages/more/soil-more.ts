@@ -39,7 +39,7 @@ export class SoilMore extends LitElement {
     css`
       h3 { font-size: var(--size-body); font-weight: 650; line-height: 1.35; text-wrap: balance; margin-bottom: 0.35rem; }
       figure { margin-bottom: 1.3rem; }
-      ul { margin: 0; padding-left: 1.1em; }
+      ul { margin: 0 0 1.3rem; padding-left: 1.1em; }
       .band { font-size: var(--size-small); color: var(--ink-quiet); display: block; margin-top: 0.5rem; }
       .letter { display: none; }
       @media (max-width: 700px) { .letter { display: block; font-weight: 650; font-size: var(--size-small); } }
@@ -61,14 +61,16 @@ export class SoilMore extends LitElement {
     const w = soilMoreWords();
     const lines = this.season.map((v, i) => {
       const { letter } = v.picture;
-      const { openings, early, medianH, longestH } = airReturn(v.result, v.tree);
-      if (openings === 0) return w.none(letter);
       const { pulses, gapMinutes } = this.scene.programmes[i]!;
-      const gap = `${amount(gapMinutes / 60, 2)} h`;
-      if (pulses > 1 && early > 0)
-        return `${w.borrowed(letter, early, openings)} ${w.gap(letter, gap, `${amount(medianH ?? longestH, 2)} h`)}`;
-      if (pulses > 1) return w.gapEnough(letter, gap);
-      return medianH === undefined ? w.borrowed(letter, early, openings) : w.back(letter, medianH, longestH);
+      const gapH = pulses > 1 ? gapMinutes / 60 : 0;
+      const { openings, early, medianH, longestH } = airReturn(v.result, v.tree, gapH);
+      if (openings === 0) return w.none(letter);
+      const back = medianH === undefined ? w.never(letter) : w.back(letter, medianH, longestH);
+      if (pulses === 1) return back;
+      const gap = `${amount(gapH, 2)} h`;
+      const borrowed = early === 0 ? "" : w.borrowed(early, openings);
+      if (medianH !== undefined && medianH > gapH) return `${back} ${w.gapShort(gap)} ${borrowed}`;
+      return `${back} ${early === 0 ? w.gapEnough(gap) : w.gapUsually(gap)} ${borrowed}`;
     });
     return html`<section class="air"><h3>${w.air(this.name)}</h3><ul>${lines.map((line) => html`<li>${line}</li>`)}</ul></section>`;
   }

@@ -56,7 +56,8 @@ export class WindowFigure extends LitElement {
         level: (picture.storageMm[row]! - window.waterAtPullLimitMm) / lends[i]!,
       };
     });
-    const air = first.map(({ result, tree }) => airReturn(result, tree));
+    const { pulses, gapMinutes } = scene.programmes[0]!;
+    const air = first.map(({ result, tree }) => airReturn(result, tree, pulses > 1 ? gapMinutes / 60 : 0));
     const table = () => ({
       caption: w.windowTable,
       head: [w.soil, w.lendsMm(), w.lendsL(), w.hoursToAir],
