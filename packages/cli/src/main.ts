@@ -1,5 +1,6 @@
 #!/usr/bin/env node
 import { readFile } from "node:fs/promises";
+import { adviceWorkers } from "./advice-workers.js";
 import { folderStore } from "./folder-store.js";
 import { nodeWorkers } from "./node-workers.js";
 import { main } from "./run.js";
@@ -12,6 +13,7 @@ process.exitCode = await main(process.argv.slice(2), {
   readBytes: (path) => readFile(path),
   nowMs: () => performance.now(),
   workers: nodeWorkers,
+  adviceWorkers,
   store: folderStore,
   disk: nodeDisk,
 });

@@ -1,6 +1,8 @@
 import { parseArgs } from "node:util";
 import { version } from "rootledger";
 import type { EngineName } from "rootledger/scenario";
+import { adviseCommand } from "./advise.js";
+import { adviseFlags } from "./advise-flags.js";
 import { armFlags } from "./arms.js";
 import { calibrateCommand } from "./calibrate.js";
 import { calibrateFlags } from "./calibrate-flags.js";
@@ -45,6 +47,7 @@ interface Entry {
 }
 
 const commands: Readonly<Record<string, Entry>> = {
+  advise: { run: adviseCommand, csv: true, file: "needed", flags: adviseFlags },
   plan: { run: planCommand, csv: true, file: "needed" },
   sheet: { run: sheetCommand, csv: false, file: "needed", flags: sheetFlags },
   simulate: { run: simulateCommand, csv: true, file: "needed" },

@@ -9,6 +9,7 @@ Usage
   rootledger calibrate FILE           a few unknowns fitted to soil-moisture records, with scores and intervals
   rootledger need FILE                litres per tree and per hectare that trees want; or by options
   rootledger plan FILE                year by year: canopy, litres, open emitters, lines, fertiliser
+  rootledger advise FILE              programmes of the same water that are better than today's in something, and why
   rootledger sheet FILE               half a page for the grower: litres, hours, starts, what would prove it wrong
   rootledger truth [FOLDER]           every published figure beside ours
   rootledger weather FILE [FILE ...]  what was understood of a station or sensor file; several are joined by date
@@ -30,6 +31,9 @@ Options
   --shard I/N --out FOLDER   ensemble: one of N shards, its table as CSV and Parquet; merge --out FOLDER: one table of all
   --readings CSV --fit k-sat,kcb --block-days 10 --noise 0.02  calibrate: the records, what to fit, days of the
                 blocks that are fitted and scored in turn, what one reading may miss, m3/m3
+  --days N --from-day N --water same|may-change --members N --seed S --workers W --language en|es
+              advise: days that count (28 or what fits), the first of them (7), draws beside the scenario (4)
+  --check DAYS  advise: the set by the slow engine too, and whether the ranking holds
   --day N --language en|es --units metric|us --as text|html --members N --seed S  sheet (day 0, 40 draws)
   --answer KEY=VALUE  weather: the answer to a question about the file, as often as needed
   --help      this text

@@ -1,3 +1,20 @@
+export type { Advice, AdviceAnswer, AdviceCaution, AdviceMeasure, AdviceMember } from "./advice.js";
+export { type AdviceCase, type AdviceQuestion, adviceCase, type OtherLines } from "./advice-case.js";
+export type { AdviceCause, AdviceFacts } from "./advice-cause.js";
+export { type AdviceCheck, type AdviceCheckOptions, type CheckedDifference, checkAdvice } from "./advice-check.js";
+export { type AdviceChoice, type AdviceLadders, neighboursOf, programmeOf } from "./advice-choice.js";
+export { type CandidateCut, limitBroken } from "./advice-limits.js";
+export {
+  type AdviceBatch,
+  type AdvicePoint,
+  type AdviceStarts,
+  adviceNumbers,
+  adviceRun,
+  adviceStarts,
+} from "./advice-run.js";
+export type { AdviseOptions } from "./advice-search.js";
+export { type AdviceDifference, type AdviceMeasureId, adviceMeasures, differenceOf, type Tried } from "./advice-set.js";
+export { advise } from "./advise.js";
 export { type DryRules, type DryRulesApart, dryRulesApart } from "./dry-rules-apart.js";
 export { type FittedUnknown, fitReadings, type ReadingsFit } from "./fit-readings.js";
 export {

@@ -1,3 +1,4 @@
+import { leastCommonMultiple } from "../numeric/least-common-multiple.js";
 import type { WaterEngine } from "../water/engine.js";
 import type { Demand } from "./demand.js";
 import type { Prepared } from "./ground-of.js";
@@ -69,11 +70,4 @@ export function cycleLength({ programme: { runs } }: Pick<Scenario, "programme">
   for (const run of runs) period = leastCommonMultiple(period, run.everyDays);
   if (period > longestCycleDays) return longestCycleDays;
   return period * Math.ceil(shortestCycleDays / period);
-}
-
-function leastCommonMultiple(a: number, b: number): number {
-  let x = a;
-  let y = b;
-  while (y > 0) [x, y] = [y, x % y];
-  return (a * b) / x;
 }

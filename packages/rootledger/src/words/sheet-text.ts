@@ -1,6 +1,7 @@
 import { tensiometerRangeKPa } from "../advise/judge-readings.js";
 import type { ExpectedReading, Sheet } from "../advise/sheet.js";
 import { cmPerInch, hectaresPerAcre, litresPerGallon } from "../units.js";
+import { filledWords } from "./filled-words.js";
 import type { SheetWords } from "./sheet-words.js";
 
 /** How numbers, dates and units of a place are written; the caller knows the place. */
@@ -33,9 +34,6 @@ export interface SheetText {
 }
 
 const [, tensiometerEndKPa] = tensiometerRangeKPa;
-
-const filled = (text: string, terms: Readonly<Record<string, string>>): string =>
-  text.replace(/\$([a-z]+)/gi, (whole, name: string) => terms[name] ?? whole);
 
 /**
  * A sheet in the words and units of a place.
@@ -90,23 +88,25 @@ export function sheetText(sheet: Sheet, words: SheetWords, format: SheetFormat):
       high: tension(highKPa),
       end: tension(tensiometerEndKPa),
     };
-    return filled(words.proves, own) + (highKPa > tensiometerEndKPa ? filled(words.beyondTensiometer, own) : "");
+    return (
+      filledWords(words.proves, own) + (highKPa > tensiometerEndKPa ? filledWords(words.beyondTensiometer, own) : "")
+    );
   };
   return {
-    title: filled(words.title, terms),
+    title: filledWords(words.title, terms),
     lines: [
-      filled(words.each, terms),
-      filled(days, terms),
+      filledWords(words.each, terms),
+      filledWords(days, terms),
       openingLine(sheet, words, number),
-      filled(words.stop, terms),
-      filled(plugged === 0 ? words.emittersAll : words.emittersPlugged, terms),
+      filledWords(words.stop, terms),
+      filledWords(plugged === 0 ? words.emittersAll : words.emittersPlugged, terms),
     ],
     expectedTitle: words.provesTitle,
     expected: sheet.expected.map(reading),
     expectedThen: words.provesThen,
     stopIfTitle: words.stopIfTitle,
-    stopIf: words.stopIf.map((line) => filled(line, terms)),
-    small: [filled(words.basis, terms), filled(words.holds, terms), ...words.cautions],
+    stopIf: words.stopIf.map((line) => filledWords(line, terms)),
+    small: [filledWords(words.basis, terms), filledWords(words.holds, terms), ...words.cautions],
     readHere: words.notesTitle,
     adviser: words.adviser,
   };
@@ -117,9 +117,9 @@ function openingLine({ openings }: Sheet, words: SheetWords, number: SheetFormat
     start: clock(startMinutes),
     length: duration(minutes, number),
   });
-  if (openings.length === 1) return filled(words.openingOne, of(openings[0]));
+  if (openings.length === 1) return filledWords(words.openingOne, of(openings[0]));
   const list = openings.map((opening) => `${of(opening).start} (${of(opening).length})`).join(", ");
-  return filled(words.openings, { count: String(openings.length), list });
+  return filledWords(words.openings, { count: String(openings.length), list });
 }
 
 /** Clock time of minutes since midnight; beyond a day it goes on from the next midnight. */

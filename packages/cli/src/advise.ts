@@ -1,0 +1,65 @@
+import { type AdviceQuestion, type AdviseOptions, advise, checkAdvice } from "rootledger/advise";
+import { defaultPriors } from "rootledger/chance";
+import { parseScenario, type Scenario } from "rootledger/scenario";
+import { type AdviseAsked, adviseAsked } from "./advise-flags.js";
+import { exit, type Io } from "./io.js";
+import { adviceText } from "./print/advice.js";
+import { adviceCsv } from "./print/advice-csv.js";
+import { faultLines } from "./print/faults.js";
+import { jsonText } from "./print/json.js";
+import { progress } from "./progress.js";
+import { readInput } from "./read-input.js";
+import type { Asked } from "./run.js";
+import { words } from "./words.js";
+
+/** `rootledger advise FILE`: programmes of the same water that are better than today's in something. */
+export async function adviseCommand({ file, output, flags }: Asked, io: Io): Promise<number> {
+  const asked = adviseAsked(flags);
+  if (typeof asked === "string") {
+    io.stderr(`${asked}; ${words.seeHelp}\n`);
+    return exit.faults;
+  }
+  const input = await readInput(file, io);
+  const parsed = input.ok ? parseScenario(input.value, input.files) : input;
+  if (!parsed.ok) {
+    io.stderr(faultLines(parsed.faults));
+    return exit.faults;
+  }
+  const { scenario, defaultsUsed, notes } = parsed;
+  const question = questionOf(scenario, asked);
+  const workers = io.adviceWorkers?.(asked.workers);
+  const tell = progress(io);
+  const options: AdviseOptions = {
+    ...(workers === undefined ? {} : { executorOf: workers.executorOf }),
+    onProgress: (done, known) => tell(`${done} ${words.runsDone} ${known} ${words.knownSoFar}`),
+  };
+  try {
+    const advice = await advise(question, options);
+    const check =
+      asked.checkDays === undefined
+        ? undefined
+        : await checkAdvice(question, advice, {
+            days: asked.checkDays,
+            onProgress: (done, all) => tell(`${words.slowEngine} ${done} ${words.of} ${all} h`),
+          });
+    if (output === "json") io.stdout(jsonText({ ...advice, ...(check && { check }), defaultsUsed, notes }));
+    else io.stdout(output === "csv" ? adviceCsv(advice) : adviceText(advice, check, asked.language));
+    return exit.done;
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    io.stderr(`${file}: ${error.message}\n`);
+    return exit.faults;
+  } finally {
+    workers?.close();
+  }
+}
+
+function questionOf(scenario: Scenario, { members, seed, days, fromDay, water }: AdviseAsked): AdviceQuestion {
+  const priors = defaultPriors({ block: scenario.block, soils: [scenario.soil] });
+  return {
+    ...{ scenario, water },
+    ...(members === 0 ? {} : { draws: { source: { kind: "priors", priors, seed }, members } }),
+    ...(days === undefined ? {} : { days }),
+    ...(fromDay === undefined ? {} : { fromDay }),
+  };
+}
