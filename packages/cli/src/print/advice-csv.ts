@@ -1,5 +1,5 @@
 import type { Advice } from "rootledger/advise";
-import { csvText } from "./csv.js";
+import { csvText } from "./csv-text.js";
 
 /** Today's programme and the members of the set, one line for each measure. */
 export function adviceCsv({ today, set }: Advice): string {
