@@ -36,7 +36,7 @@ export const adviceNumbers = {
   /** For any others. */
   otherFloors: 8,
 } as const;
-export const adviceNumbersSize = 11;
+const adviceNumbersSize = 11;
 
 /** Draws of a case, the scenario as said counted as the first. @example drawsOf(ready) // 1 */
 export const drawsOf = ({ draws }: Pick<AdviceCase, "draws">): number => 1 + (draws?.members ?? 0);

@@ -73,11 +73,11 @@ export function bandOf(values: readonly number[]): {
 }
 
 /** Mean of each measure over the draws. @example meansOf(today)[0] */
-export const meansOf = ({ numbers }: Tried): number[] =>
+const meansOf = ({ numbers }: Tried): number[] =>
   adviceMeasures.map(({ at }) => numbers.reduce((sum, one) => sum + one[at], 0) / numbers.length);
 
 /** Whether a candidate is better than another on some measure, on the mean and beyond the floor. @example betterSomewhere(other, today) */
-export const betterSomewhere = (one: Tried, than: Tried): boolean =>
+const betterSomewhere = (one: Tried, than: Tried): boolean =>
   adviceMeasures.some((_, m) => {
     const { mean, floor } = differenceOf(than, one, m);
     return mean < -floor;
@@ -102,7 +102,7 @@ export const alikeForRoots = (one: Tried, today: Tried): boolean =>
   });
 
 /** Candidates that no other is at least as good as on every mean and better on one. @example undominated([today]) // [today] */
-export function undominated(tried: readonly Tried[]): Tried[] {
+function undominated(tried: readonly Tried[]): Tried[] {
   const means = tried.map(meansOf);
   return tried.filter(
     (_, i) =>
