@@ -1,5 +1,5 @@
 import { compare, comparesPulses } from "rootledger/compare";
-import { parseComparison } from "rootledger/scenario";
+import { inputsKey, parseComparison } from "rootledger/scenario";
 import { armNames, runArms } from "./arms.js";
 import { runEnsemble } from "./ensemble.js";
 import { ensembleAsked } from "./ensemble-flags.js";
@@ -53,7 +53,7 @@ export async function compareCommand({ file, output, engine, flags }: Asked, io:
   const beside = arms === undefined ? undefined : await runArms(comparison, result, names, keep, io);
   if (output === "json") {
     const more = { ...(draws === undefined ? {} : { ensemble: draws }), ...(beside === undefined ? {} : { beside }) };
-    io.stdout(jsonText({ ...result, notes, ...more }));
+    io.stdout(jsonText({ ...result, inputsKey: inputsKey(comparison), notes, ...more }));
   } else if (output === "csv") {
     io.stdout(beside !== undefined ? armsCsv(beside) : draws === undefined ? measuresCsv(result) : ensembleCsv(draws));
   } else {

@@ -7,17 +7,18 @@ import {
   oneThread,
   rankUnknowns,
 } from "rootledger/chance";
-import { parseComparison, parseScenario } from "rootledger/scenario";
+import { inputsKey } from "rootledger/scenario";
 import { ensembleAsked } from "./ensemble-flags.js";
 import { ensemblePart } from "./ensemble-part.js";
 import { readPlan } from "./ensemble-plan.js";
 import { exit, type Io } from "./io.js";
+import { parseEither } from "./parse-either.js";
 import { ensembleCsv, ensembleText } from "./print/ensemble.js";
 import { faultLines } from "./print/faults.js";
 import { jsonText } from "./print/json.js";
 import { rankingCsv, rankingText } from "./print/ranking.js";
 import { progress } from "./progress.js";
-import { type Input, readInput } from "./read-input.js";
+import { readInput } from "./read-input.js";
 import type { Asked } from "./run.js";
 import { words } from "./words.js";
 import { shardWords } from "./words-shards.js";
@@ -61,7 +62,7 @@ export async function ensembleCommand({ file, output, engine, flags }: Asked, io
     return ensemblePart({ plan, members, asked, folder: asked.out, output, said, onProgress: tellMembers(io) }, io);
   }
   const result = await runEnsemble(plan, members, asked.workers, io);
-  if (output === "json") io.stdout(jsonText({ ...result, defaultsUsed, notes }));
+  if (output === "json") io.stdout(jsonText({ ...result, inputsKey: inputsKey(comparison), defaultsUsed, notes }));
   else io.stdout(output === "csv" ? ensembleCsv(result) : ensembleText(result));
   return exit.done;
 }
@@ -76,15 +77,4 @@ const executorOf = (plan: EnsemblePlan, workers: number, io: Io): Executor =>
 function tellMembers(io: Io): (done: number, all: number) => void {
   const tell = progress(io);
   return (done, all) => tell(`${done} of ${all} members done`);
-}
-
-function parseEither(input: Input) {
-  if (!input.ok) return input;
-  const { value, files } = input;
-  const lists = typeof value === "object" && value !== null && ("soils" in value || "programmes" in value);
-  if (lists) return parseComparison(value, files);
-  const parsed = parseScenario(value, files);
-  if (!parsed.ok) return parsed;
-  const { soil, programme, ...common } = parsed.scenario;
-  return { ...parsed, comparison: { ...common, remark: "", soils: [soil], programmes: [programme] } };
 }

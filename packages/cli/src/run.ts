@@ -7,6 +7,7 @@ import { armFlags } from "./arms.js";
 import { calibrateCommand } from "./calibrate.js";
 import { calibrateFlags } from "./calibrate-flags.js";
 import { compareCommand } from "./compare.js";
+import { convergenceCommand } from "./convergence.js";
 import { ensembleCommand } from "./ensemble.js";
 import { ensembleFlags, rankingFlags } from "./ensemble-flags.js";
 import { exit, type Io } from "./io.js";
@@ -53,6 +54,7 @@ const commands: Readonly<Record<string, Entry>> = {
   simulate: { run: simulateCommand, csv: true, file: "needed" },
   compare: { run: compareCommand, csv: true, file: "needed", flags: [...ensembleFlags, ...armFlags] },
   calibrate: { run: calibrateCommand, csv: false, file: "needed", flags: calibrateFlags },
+  convergence: { run: convergenceCommand, csv: false, file: "needed" },
   ensemble: { run: ensembleCommand, csv: true, file: "needed", flags: rankingFlags },
   merge: { run: mergeCommand, csv: true, file: "folders", flags: mergeFlags },
   need: { run: needCommand, csv: true, file: "optional", flags: needFlags },

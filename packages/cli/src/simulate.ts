@@ -1,5 +1,5 @@
 import { createSimulation } from "rootledger";
-import { everyPart, parseScenario, treesOf } from "rootledger/scenario";
+import { everyPart, inputsKey, parseScenario, treesOf } from "rootledger/scenario";
 import { exit, type Io } from "./io.js";
 import { dayCsv } from "./print/csv.js";
 import { faultLines } from "./print/faults.js";
@@ -29,7 +29,8 @@ export async function simulateCommand({ file, output, engine }: Asked, io: Io): 
     if (simulation.hour() % 24 === 0) tell(`day ${simulation.hour() / 24} of ${scenario.season.days}`);
   }
   const result = simulation.result();
-  if (output === "json") io.stdout(jsonText({ ...result, defaultsUsed, weatherNotes: notes }));
+  if (output === "json")
+    io.stdout(jsonText({ ...result, inputsKey: inputsKey(scenario), defaultsUsed, weatherNotes: notes }));
   else if (output === "csv") io.stdout(dayCsv(result));
   else io.stdout(resultText(result, scenario.weather.name, notes, defaultsUsed));
   return exit.done;

@@ -7,6 +7,7 @@ Usage
   rootledger ensemble FILE            the same over draws of what is unknown: bands, paired differences, verdicts
   rootledger merge FOLDER [FOLDER ..] the answer of an ensemble that was run in shards
   rootledger calibrate FILE           a few unknowns fitted to soil-moisture records, with scores and intervals
+  rootledger convergence FILE         what halving the steps and the layers changes, and which step is safe
   rootledger need FILE                litres per tree and per hectare that trees want; or by options
   rootledger plan FILE                year by year: canopy, litres, open emitters, lines, fertiliser
   rootledger advise FILE              programmes of the same water that are better than today's in something, and why

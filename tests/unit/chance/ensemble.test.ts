@@ -66,6 +66,21 @@ describe("an ensemble", () => {
     expect(merged.plain()).toEqual(whole);
   });
 
+  test("a member that fails is listed with its draw while the others finish, or raised by name when asked", async () => {
+    const values = Float64Array.of(0.9, 1, -3, 1.1);
+    const own: EnsemblePlan = {
+      ...plan,
+      draws: { kind: "own", ids: ["air-limit"], values: values.map((v) => v / 10) },
+    };
+    const run = oneThread(memberRun(own));
+    const result = await ensemble(own, { members: 4, executor: run });
+    expect(result).toMatchObject({ finished: 3, failed: 1 });
+    expect(result.failures).toMatchObject([{ member: 2, draw: { "air-limit": -0.3 } }]);
+    await expect(ensemble(own, { members: 4, executor: run, onFailure: "raise" })).rejects.toThrow(
+      /member 2 with \{"air-limit":-0\.3.*did not:/,
+    );
+  });
+
   test("runs one programme alone: bands, no differences", async () => {
     const alone = { ...plan, comparison: { ...comparison, programmes: comparison.programmes.slice(0, 1) } };
     const result = await ensemble(alone, { members: 2, executor: oneThread(memberRun(alone)) });

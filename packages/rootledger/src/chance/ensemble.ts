@@ -6,7 +6,7 @@ import { type DrawSource, drawMaker, drawRecord } from "./draw.js";
 import { type EnsembleLayout, type EnsemblePlan, layoutOf } from "./ensemble-plan.js";
 import type { CancelSignal, Executor } from "./executor.js";
 import { type Band, createSketch } from "./sketch.js";
-import { createTally, type PlainTally } from "./tally.js";
+import { createTally, type MemberFailure, type PlainTally } from "./tally.js";
 
 /** Share of the draws left out at each end of a band: 90 % lie inside. */
 const tail = 0.05;
@@ -19,6 +19,8 @@ export interface EnsembleOptions {
   readonly firstMember?: number;
   readonly onProgress?: (done: number, all: number) => void;
   readonly cancel?: CancelSignal;
+  /** `report`, the default: a failed member is listed with its draw and the others go on. `raise`: the first one ends the ensemble with an error. */
+  readonly onFailure?: "report" | "raise";
 }
 
 /** How one measure of one arm is spread over the draws. */
@@ -66,12 +68,20 @@ export interface EnsembleResult {
 /**
  * Runs members and sums them up, in memory that does not grow with their number.
  *
- * @throws RangeError as `layoutOf`, or if members or firstMember is not a whole number.
+ * @throws RangeError as `layoutOf`, if members or firstMember is not a whole number, or, with `raise`, for the first member that fails,
+ * naming its number, draw and reason.
  * @example await tallyEnsemble(plan, { members: 200, executor: oneThread(memberRun(plan)) })
  */
 export async function tallyEnsemble(
   plan: EnsemblePlan,
-  { members, executor, firstMember = 0, onProgress, cancel = { aborted: false } }: EnsembleOptions,
+  {
+    members,
+    executor,
+    firstMember = 0,
+    onProgress,
+    cancel = { aborted: false },
+    onFailure = "report",
+  }: EnsembleOptions,
 ): Promise<PlainTally> {
   if (!(Number.isInteger(members) && members > 0)) {
     throw new RangeError(`an ensemble requires a whole number of members above 0: got ${members}`);
@@ -81,15 +91,25 @@ export async function tallyEnsemble(
   }
   const tally = createTally(layoutOf(plan));
   let done = 0;
+  let raised: MemberFailure | undefined;
   await executor({
     from: firstMember,
     to: firstMember + members,
-    cancel,
+    cancel: {
+      get aborted() {
+        return cancel.aborted || raised !== undefined;
+      },
+    },
     deliver: (outcome) => {
+      if (onFailure === "raise" && "failure" in outcome) {
+        raised ??= { member: outcome.member, reason: outcome.failure };
+        return;
+      }
       tally.add(outcome);
       onProgress?.(++done, members);
     },
   });
+  if (raised !== undefined) throw memberError(plan, raised);
   return tally.plain();
 }
 
@@ -157,6 +177,11 @@ export function talliedResult(of: TalliedPlan, tally: PlainTally, members: numbe
  */
 export async function ensemble(plan: EnsemblePlan, options: EnsembleOptions): Promise<EnsembleResult> {
   return ensembleResult(plan, await tallyEnsemble(plan, options), options.members);
+}
+
+function memberError(plan: EnsemblePlan, { member, reason }: MemberFailure): RangeError {
+  const draw = JSON.stringify(drawRecord(drawMaker(plan.draws)(member)));
+  return new RangeError(`an ensemble requires members that finish: member ${member} with ${draw} did not: ${reason}`);
 }
 
 function bandsOf({ arms, measures, trees }: EnsembleLayout, { values }: PlainTally): MeasureBand[] {

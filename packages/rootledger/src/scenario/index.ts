@@ -4,6 +4,7 @@ export { type Default, defaults } from "./defaults.js";
 export { engineOf } from "./engine-of.js";
 export { everyPart } from "./every-part.js";
 export type { Fault, FaultCode } from "./faults.js";
+export { inputsKey } from "./inputs-key.js";
 export { comparisonJsonSchema, scenarioJsonSchema } from "./json-schema.js";
 export { needDefaults } from "./need-defaults.js";
 export type { SimulateOptions } from "./options.js";

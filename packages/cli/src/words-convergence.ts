@@ -1,0 +1,22 @@
+/** Every text of `convergence` that is not a number. */
+export const convergenceWords = {
+  what: "mean tree; the value as usual (steps that change theta by at most 0.02, usual layers), then how much finer runs change it.",
+  measure: {
+    airless: "Airless, root-hours",
+    thirsty: "Thirsty, root-hours",
+    "below-roots": "Below roots, L per tree",
+    transpiration: "Transpiration got, L per tree",
+  },
+  usual: "usual",
+  step: "step",
+  halfLayers: "half layers",
+  floor: "floor",
+  flips: "A finer run turns these verdicts:",
+  noFlips: "No verdict between programmes turns in a finer run.",
+  safe: (change: number): string =>
+    `Safe step: thetaChangePerStep ${change}; no measure is farther than its floor from a run at 0.005.`,
+  noSafe: "Neither 0.02 nor 0.01 comes within the floors of a run at 0.005: give thetaChangePerStep 0.005 or less.",
+  layersFine: "Layers of half the height move no measure beyond its floor.",
+  layersCoarse:
+    "Layers of half the height move a measure beyond its floor: differences of that size mean nothing here.",
+} as const;
