@@ -22,7 +22,7 @@ export class SheetMaker extends EventTarget {
   }
 
   #become(answer: SheetMessage): void {
-    this.end();
+    if (answer.kind !== "sheet" || answer.members === answer.all) this.end();
     this.answer = answer;
     this.dispatchEvent(new Event("sheet-changed"));
   }

@@ -9,6 +9,7 @@ export interface SheetRequest {
 }
 
 export type SheetMessage =
-  | { readonly kind: "sheet"; readonly sheet: Sheet }
+  /** A sheet whose bands rest on so many draws, of all that are to come. */
+  | { readonly kind: "sheet"; readonly sheet: Sheet; readonly members: number; readonly all: number }
   | { readonly kind: "faults"; readonly faults: readonly FaultLine[] }
   | { readonly kind: "failed"; readonly message: string };

@@ -125,7 +125,7 @@ export function sheet(scenario: Scenario, question: SheetQuestion): Sheet {
 
 /** Openings from one day to another, and litres per tree of the first day with water. */
 function wateringOf(scenario: Scenario, day: number, lastDay: number) {
-  const simulation = createSimulation(scenario, everyPart(scenario));
+  const simulation = createSimulation(scenario, { ...everyPart(scenario), trees: ["mean"] });
   while (simulation.status().kind === "running" && simulation.hour() < lastDay * 24) simulation.step();
   const { valveH: all } = simulation.result();
   const kept: number[] = [];

@@ -10,6 +10,7 @@ import { blockWords } from "../../text/block-words.js";
 import { waterText } from "../../text/quantity.js";
 import { words } from "../../text/words.js";
 import { pageStyles } from "../page-styles.js";
+import { whenNear } from "../when-near.js";
 import "../../fields/number-field.js";
 import { blockControls } from "./block-controls.js";
 import { blockStyles } from "./block-styles.js";
@@ -45,6 +46,11 @@ export class BlockPage extends LitElement {
     this.notice = "";
     this.addEventListener("emitter-toggled", (event) => this.#toggle((event as CustomEvent<number>).detail));
     this.addEventListener("block-edited", (event) => this.#change((event as CustomEvent<Partial<BlockScene>>).detail));
+  }
+
+  /** The years ahead come when their place is near the window. */
+  override firstUpdated(): void {
+    whenNear(this.renderRoot.querySelector("rl-years-figure"), () => import("./years-figure.js"));
   }
 
   override render(): TemplateResult {
@@ -83,6 +89,7 @@ export class BlockPage extends LitElement {
             <div role="status">${this.notice === "" ? nothing : html`<p>${this.notice}</p>`}</div>
           </figure>
           ${this.#litres(plan, disc)}
+          <rl-years-figure .scene=${this.scene} .file=${this.file} .openNow=${plan.openPerTree}></rl-years-figure>
           <rl-weather-drop .current=${this.file.weather.name} .own=${this.ownWeather}></rl-weather-drop>
         </div>
         ${blockControls(this.scene)}

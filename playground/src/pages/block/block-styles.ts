@@ -7,6 +7,7 @@ export const blockStyles = css`
   figure { margin: 0 0 1.6rem; }
   p { margin: 0.3rem 0; }
   .sheet { display: grid; grid-template-columns: minmax(0, 1fr) 19rem; column-gap: 2.5rem; }
+  rl-years-figure { display: block; min-height: 1px; border-top: 1px solid var(--rule); padding-top: 0.9rem; }
   .key { display: flex; flex-wrap: wrap; gap: 0.3rem 0.5rem; align-items: center; }
   .item { display: inline-flex; align-items: center; gap: 0.4rem; white-space: nowrap; margin-right: 0.8rem; }
   .patch { width: 1.6rem; height: 0.9rem; display: inline-block; }

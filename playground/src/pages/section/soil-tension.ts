@@ -1,5 +1,6 @@
 import type { Result } from "rootledger";
 import { curveOfMaterial, profileLayers, textureClasses, waterTranslator } from "rootledger/ground";
+import { sensorCell } from "rootledger/programme";
 import type { DemoSoil } from "../../state/demo.js";
 
 /** Ground from the surface down to a depth, ready to be said in every unit. */
@@ -16,18 +17,10 @@ export function layersOf(soil: DemoSoil, fromCm: number, toCm: number): Layers {
 }
 
 /** Cell of the picture that an instrument stands in; undefined outside of it. */
-export function cellAt(
-  { layerEdgesCm, laneEdgesCm, layers, lanes }: Result["section"],
-  depthCm: number,
-  fromRowCm: number,
-): number | undefined {
-  const inside = (edges: Float64Array, count: number, at: number): number => {
-    for (let i = 0; i < count; i++) if (at >= edges[i]! && at < edges[i + 1]!) return i;
-    return -1;
-  };
-  const layer = inside(layerEdgesCm, layers, depthCm);
-  const lane = inside(laneEdgesCm, lanes, fromRowCm);
-  return layer < 0 || lane < 0 ? undefined : layer * lanes + lane;
+export function cellAt(section: Result["section"], depthCm: number, fromRowCm: number): number | undefined {
+  const { layerEdgesCm, laneEdgesCm, layers, lanes } = section;
+  if (!(depthCm > 0 && depthCm <= layerEdgesCm[layers]! && fromRowCm <= laneEdgesCm[lanes]!)) return undefined;
+  return sensorCell(section, 0, { depthCm, fromLineCm: fromRowCm });
 }
 
 /** What a reader of water content needs to say a tension, at one depth. */

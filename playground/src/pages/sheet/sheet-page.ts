@@ -1,8 +1,9 @@
 import { html, LitElement, nothing, type TemplateResult } from "lit";
 import { version } from "rootledger";
 import type { Sheet } from "rootledger/advise";
-import { type SheetFormat, sheetEnglish, sheetSpanish, sheetText } from "rootledger/words";
+import { type SheetFormat, type SheetText, sheetEnglish, sheetSpanish, sheetText } from "rootledger/words";
 import "../../fields/choice-field.js";
+import { keepSheet, keptSheets } from "../../state/kept-sheets.js";
 import { scenarioFileOf } from "../../state/scenario-file.js";
 import type { Scene } from "../../state/scene.js";
 import { amount, dayLabel } from "../../text/number-format.js";
@@ -10,6 +11,7 @@ import { sheetPageWords } from "../../text/sheet-page-words.js";
 import { unitsChosen } from "../../text/units-shown.js";
 import { words } from "../../text/words.js";
 import { SheetMaker } from "../../worker/sheet-maker.js";
+import type { SheetMessage } from "../../worker/sheet-protocol.js";
 import { pageStyles } from "../page-styles.js";
 import { sheetStyles } from "./sheet-styles.js";
 
@@ -22,12 +24,15 @@ export class SheetPage extends LitElement {
     compared: { attribute: false },
     files: { attribute: false },
     startDate: { type: String },
+    notice: { state: true },
   };
   declare scene: Scene;
   /** The comparison file of the scene. */
   declare compared: object;
   declare files: Readonly<Record<string, string>>;
   declare startDate: string;
+  /** What became of the last sheet that was to be kept. */
+  declare notice: string;
 
   static override styles = [pageStyles, sheetStyles];
 
@@ -36,6 +41,7 @@ export class SheetPage extends LitElement {
 
   constructor() {
     super();
+    this.notice = "";
     this.#maker.addEventListener("sheet-changed", () => this.requestUpdate());
   }
 
@@ -53,6 +59,7 @@ export class SheetPage extends LitElement {
     const key = `${day} ${JSON.stringify(file)}`;
     if (key === this.#asked) return;
     this.#asked = key;
+    this.notice = "";
     this.#maker.ask({ file, files, day });
   }
 
@@ -65,7 +72,36 @@ export class SheetPage extends LitElement {
           ${answer?.kind === "failed" ? html`<p class="failed"><strong>${w.failed}.</strong> <span lang="en">${answer.message}</span></p>` : nothing}
           ${answer?.kind === "faults" ? html`<p class="failed"><strong>${w.failed}.</strong> ${answer.faults.map((fault) => words.states.fault(fault))}</p>` : nothing}</div></div>
       ${answer?.kind === "sheet" ? this.#sheet(answer.sheet) : nothing}
-      ${answer?.kind === "sheet" ? html`<p class="no-print"><button type="button" @click=${() => window.print()}>${w.print}</button></p>` : nothing}`;
+      ${answer?.kind === "sheet" ? this.#away(answer) : nothing}${this.#earlier()}`;
+  }
+
+  /** What may be done with a sheet: printed once its bands are whole, and kept. */
+  #away({ sheet, members, all }: Extract<SheetMessage, { kind: "sheet" }>): TemplateResult {
+    const w = sheetPageWords();
+    const whole = members === all;
+    const print = (): void => {
+      if (!whole) return;
+      this.#keep(sheet);
+      window.print();
+    };
+    return html`<div class="no-print away"><button type="button" aria-disabled=${whole ? "false" : "true"} @click=${print}>${w.print}</button>
+      <button type="button" aria-disabled=${whole ? "false" : "true"} @click=${() => whole && this.#keep(sheet)}>${w.keep}</button>
+      <span role="status">${whole ? this.notice : w.refining(members, all)}</span></div>`;
+  }
+
+  #keep(sheet: Sheet): void {
+    const { title, lines } = this.#text(sheet);
+    this.notice = keepSheet({ title, lines, link: location.hash }) ? sheetPageWords().kept : sheetPageWords().noRoom;
+  }
+
+  #earlier(): TemplateResult | typeof nothing {
+    const w = sheetPageWords();
+    const kept = keptSheets();
+    if (kept.length === 0) return nothing;
+    return html`<section class="no-print earlier"><h2>${w.earlier}</h2>${kept.map(
+      ({ title, lines, link }) =>
+        html`<details><summary>${title}</summary>${lines.map((line) => html`<p>${line}</p>`)}${link.startsWith("#v=") ? html`<p class="small"><a href=${link}>${w.reopen}</a></p>` : nothing}</details>`,
+    )}</section>`;
   }
 
   #choices(): TemplateResult {
@@ -87,8 +123,7 @@ export class SheetPage extends LitElement {
   }
 
   #sheet(sheet: Sheet): TemplateResult {
-    const spanish = this.scene.language === "es";
-    const text = sheetText(sheet, spanish ? sheetSpanish : sheetEnglish, formatOf(spanish));
+    const text = this.#text(sheet);
     const [first, ...lines] = text.lines;
     return html`<article>
       <h2>${text.title}</h2>
@@ -103,6 +138,11 @@ export class SheetPage extends LitElement {
       <p class="small">rootledger ${version}</p>
       <p class="write">${text.adviser}</p>
     </article>`;
+  }
+
+  #text(sheet: Sheet): SheetText {
+    const spanish = this.scene.language === "es";
+    return sheetText(sheet, spanish ? sheetSpanish : sheetEnglish, formatOf(spanish));
   }
 
   #soil(i: number): string {

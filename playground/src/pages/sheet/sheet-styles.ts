@@ -17,6 +17,13 @@ export const sheetStyles = css`
   article .small { color: #000000; margin-top: 0.5rem; }
   .write { border-bottom: 1px solid #000000; min-height: 1.8em; margin: 0.5rem 0 0; }
   button { font: inherit; color: var(--paper); background: var(--ink); border: 0; border-radius: 1.3em; min-height: 2.6rem; padding: 0.1em 1.1em; margin: 1rem 0 2rem; cursor: pointer; }
+  button[aria-disabled="true"] { color: var(--ink); background: none; border: 1.5px dashed var(--ink); cursor: default; }
+  .away { display: flex; flex-wrap: wrap; gap: 0.3rem 1rem; align-items: center; margin: 1rem 0 2rem; }
+  .away button { margin: 0; }
+  .earlier { max-width: 44rem; border-top: 1px solid var(--rule); padding: 0.8rem 0 2rem; }
+  .earlier h2 { font-size: var(--size-body); }
+  summary { cursor: pointer; padding: 0.25rem 0; }
+  summary:focus-visible { outline: 3px solid var(--ink); outline-offset: 2px; }
   button:focus-visible { outline: 3px solid var(--ink); outline-offset: 2px; }
   @media (max-width: 700px) {
     h1 { font-size: 1.25rem; }

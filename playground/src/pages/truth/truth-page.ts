@@ -91,13 +91,15 @@ export class TruthPage extends LitElement {
     const sought = this.sought.trim().toLowerCase();
     return sought === ""
       ? checks
-      : checks.filter(({ title, source, topic }) => `${title} ${source} ${topic}`.toLowerCase().includes(sought));
+      : checks.filter(({ title, source, topic }) =>
+          `${title} ${source} ${topic} ${truthWords().topics[topic] ?? ""}`.toLowerCase().includes(sought),
+        );
   }
 
   #topic(topic: string, checks: readonly TruthCheck[]): TemplateResult {
     const w = truthWords();
     const agree = checks.filter(({ pass }) => pass).length;
-    return html`<details ?open=${this.sought !== ""}><summary><span lang="en">${topic}</span> <span>${w.agree(agree, checks.length)}</span></summary>
+    return html`<details ?open=${this.sought !== ""}><summary>${w.topics[topic] ?? html`<span lang="en">${topic}</span>`} <span>${w.agree(agree, checks.length)}</span></summary>
       <div class="scroll" tabindex="0" role="group" aria-label=${w.heading}><table>
         <thead><tr>${w.columns.map((name, i) => html`<th scope="col" class=${i > 1 && i < 5 ? "n" : ""}>${name}</th>`)}</tr></thead>
         <tbody>${checks.map((check) => this.#rows(check))}</tbody></table></div></details>`;

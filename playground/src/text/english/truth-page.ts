@@ -1,4 +1,5 @@
 import { amount, whole } from "../number-format.js";
+import { truthTopics } from "./truth-topics.js";
 
 /** Words of the page of published checks. */
 export const truthPage = {
@@ -28,6 +29,7 @@ export const truthPage = {
   change: "Change",
   groups: { coarse: "coarse", medium: "medium", fine: "fine", tight: "tight structure", layered: "layered" },
   kinds: { interval: "another interval", pulses: "split into pulses" },
+  topics: truthTopics as Readonly<Record<string, string | undefined>>,
   errors: {
     thirstyTime: "thirsty, of the hours",
     airlessTime: "airless, of the hours",

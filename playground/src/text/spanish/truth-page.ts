@@ -1,5 +1,6 @@
 import type { TruthPageWords } from "../english/truth-page.js";
 import { amount, whole } from "../number-format.js";
+import { truthTopics } from "./truth-topics.js";
 
 export const truthPage: TruthPageWords = {
   heading: "Comprobaciones publicadas",
@@ -27,6 +28,7 @@ export const truthPage: TruthPageWords = {
   change: "Cambio",
   groups: { coarse: "gruesos", medium: "medios", fine: "finos", tight: "de estructura apretada", layered: "en capas" },
   kinds: { interval: "otro intervalo", pulses: "partido en pulsos" },
+  topics: truthTopics,
   errors: {
     thirstyTime: "con sed, de las horas",
     airlessTime: "sin aire, de las horas",
