@@ -22,6 +22,8 @@ export interface LimitsNow {
 /** What is left of the runs asked for: openings and closings, h, and what was cut of each run. */
 export interface Limited {
   readonly openingsH: readonly number[];
+  /** The same run by run; a run that was cut to nothing has none. */
+  readonly runsH: readonly (readonly number[])[];
   readonly givenRuns: number;
   readonly cuts: readonly Cut[];
 }
@@ -35,14 +37,14 @@ export interface Limited {
  */
 export function applyLimits(asked: readonly Asked[], limits: PumpLimits, now: LimitsNow): Limited {
   const openingsH: number[] = [];
+  const runsH: number[][] = [];
   const cuts: Cut[] = [];
-  let givenRuns = 0;
   for (const run of asked) {
     const opened = openingsH.length;
     applyToRun(run, limits, now, openingsH, cuts);
-    if (openingsH.length > opened) givenRuns++;
+    if (openingsH.length > opened) runsH.push(openingsH.slice(opened));
   }
-  return { openingsH, givenRuns, cuts };
+  return { openingsH, runsH, givenRuns: runsH.length, cuts };
 }
 
 function applyToRun(run: Asked, limits: PumpLimits, now: LimitsNow, openingsH: number[], cuts: Cut[]): void {

@@ -1,6 +1,7 @@
 export type { Cut, CutReason, WateringBook } from "../water/watering-book.js";
 export { applyLimits, type Limited, type LimitsNow, pumpShareH } from "./apply-limits.js";
 export { type CutCount, cutCounts } from "./cut-counts.js";
+export { type DecidedInjection, decidedInjection, type NotGiven } from "./decided-injection.js";
 export { type EmitterSchedule, emitterSchedule, type LineDrain } from "./emitter-schedule.js";
 export {
   type HandDose,

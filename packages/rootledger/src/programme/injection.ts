@@ -1,5 +1,6 @@
 import { dateOf, dayNumber, daysInMonth } from "../numeric/day-number.js";
 import { minutesPerH } from "../units.js";
+import { injectedStretches } from "./injected-stretches.js";
 import { type Programme, pulseHours } from "./programme.js";
 
 /** Nitrogen that the programme brings, all of it counted as nitrate from the moment it is given. */
@@ -101,25 +102,23 @@ export function injectionSchedule(
 }
 
 function piecesOf(runs: Programme["runs"], injection: Injection, place: InjectionPlace): Piece[] {
-  const fromH = injection.afterMinutes / minutesPerH;
-  const toH = fromH + injection.injectMinutes / minutesPerH;
+  const afterH = injection.afterMinutes / minutesPerH;
+  const injectH = injection.injectMinutes / minutesPerH;
   const first = dayNumber(place.startDate);
   const pieces: Piece[] = [];
   for (const run of runs) {
     const lengthH = pulseHours(run, place.treeFlowLPerH);
     const stepH = lengthH + run.gapMinutes / minutesPerH;
-    const last = run.pulses * lengthH;
-    const runHours = (toH < last ? toH : last) - fromH;
     for (let day = run.firstDay; day < place.days; day += run.everyDays) {
       const month = dateOf(first + day).slice(0, 7);
+      const openingsH: number[] = [];
       for (let pulse = 0; pulse < run.pulses; pulse++) {
-        const openH = pulse * lengthH;
-        const from = fromH > openH ? fromH - openH : 0;
-        const to = toH < openH + lengthH ? toH - openH : lengthH;
-        if (!(to > from)) continue;
         const onH = day * 24 + run.startH + pulse * stepH;
-        pieces.push({ onH: onH + from, offH: onH + to, month, runHours });
+        openingsH.push(onH, onH + lengthH);
       }
+      const { eventsH, hours: runHours } = injectedStretches(openingsH, afterH, injectH);
+      for (let e = 0; e < eventsH.length; e += 2)
+        pieces.push({ onH: eventsH[e], offH: eventsH[e + 1], month, runHours });
     }
   }
   return pieces.sort((a, b) => a.onH - b.onH);

@@ -20,8 +20,7 @@ const sumPlaces = { transpiredCm3: 0, evaporatedCm3: 1, rootedRainCm3: 2, rainMm
  * The valve of a programme with a rule or limits. Once a day, at a whole hour, the programme asks for runs from the state of
  * the mean tree; limits cut them; what is left is appended to the openings and the timeline made for one day.
  *
- * @throws RangeError if the mean tree is not among the trees, the sensor lies outside the cells, nitrogen comes through the
- * water, or as `deciderOf`.
+ * @throws RangeError if the mean tree is not among the trees, the sensor lies outside the cells, or as `deciderOf`.
  * @example createSimulation(scenario, { valve: decidedValve })
  */
 export const decidedValve: ValveMaker = (at: ValvePlace): Valve => {
@@ -33,10 +32,7 @@ export const decidedValve: ValveMaker = (at: ValvePlace): Valve => {
     throw new RangeError(
       `simulate requires the mean tree beside a programme that decides: got trees ${at.trees.join(", ")}`,
     );
-  if (programme.nitrogen?.throughWater !== undefined)
-    throw new RangeError(
-      "simulate requires a calendar without limits for nitrogen through the water: got one that decides",
-    );
+  const injection = at.solutes?.injection;
   const decider = deciderOf(programme, { startDate: season.startDate, ground, roots, treeFlowLPerH });
   if (programme.rule?.kind === "tension") sensorCell(grid, prepared.lineAtCm[0], programme.rule);
   const rootedGround = rootedGroundFraction(prepared);
@@ -49,7 +45,8 @@ export const decidedValve: ValveMaker = (at: ValvePlace): Valve => {
   function ready(fromH: number, trees: readonly TreeRun[]): void {
     const toH = Math.min(nextDecisionH(decider, fromH), endH);
     valve.schedule = scheduleFrom(valve.valveH, fromH, treeFlowLPerH, block.lines.drainOut);
-    const breaks = [...forcingBreaks(demand, Math.floor(fromH / 24), Math.ceil(toH / 24)), ...at.breaksH];
+    const breaks = [...forcingBreaks(demand, Math.floor(fromH / 24), Math.ceil(toH / 24))];
+    breaks.push(...(injection?.eventsH() ?? at.solutes?.breaksH ?? []));
     valve.timeline = timelineOf(valve.schedule.momentsH, breaks, fromH, toH);
     valve.place = 0;
     for (const tree of trees) tree.supply = supplyOf(tree.name, valve.schedule, prepared, block.lines);
@@ -80,7 +77,7 @@ export const decidedValve: ValveMaker = (at: ValvePlace): Valve => {
   function decide(hour: number, tree: TreeRun): void {
     const morning = morningAt(hour, tree);
     const asked = decider.ask(morning);
-    const { openingsH, givenRuns, cuts } = applyLimits(asked, programme.limits ?? {}, {
+    const { openingsH, runsH, givenRuns, cuts } = applyLimits(asked, programme.limits ?? {}, {
       day: morning.day,
       rainMm: morning.rainMm,
       valveH: valve.valveH,
@@ -92,6 +89,7 @@ export const decidedValve: ValveMaker = (at: ValvePlace): Valve => {
     for (let e = 0; e < openingsH.length; e += 2) openH += openingsH[e + 1] - openingsH[e];
     settleOwed(programme.rule, memory, openH * treeFlowLPerH);
     if (openingsH.length > 0) valve.valveH = Float64Array.from([...valve.valveH, ...openingsH]);
+    injection?.open(morning.day, runsH);
     if (asked.length > 0) {
       book = {
         askedRuns: book.askedRuns + asked.length,
@@ -128,15 +126,20 @@ export const decidedValve: ValveMaker = (at: ValvePlace): Valve => {
     restart: (trees) => {
       valve.valveH = new Float64Array(0);
       book = emptyBook;
+      injection?.restart();
       ready(0, trees);
     },
     book: () => book,
-    snapshot: () => ({ valveH: Array.from(valve.valveH), sums: Array.from(sums), memory: Array.from(memory), book }),
+    snapshot: () => ({
+      ...{ valveH: Array.from(valve.valveH), sums: Array.from(sums), memory: Array.from(memory), book },
+      ...(injection && { injection: injection.snapshot() }),
+    }),
     restore: (hour, from, trees) => {
       valve.valveH = Float64Array.from(from?.valveH ?? []);
       sums.set(from?.sums ?? new Float64Array(sums.length));
       memory.set(from?.memory ?? new Float64Array(memory.length));
       book = from?.book ?? emptyBook;
+      injection?.restore(from?.injection ?? []);
       ready(Math.max(0, nextDecisionH(decider, hour - 1) - 24), trees);
     },
   };

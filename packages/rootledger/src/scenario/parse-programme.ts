@@ -38,20 +38,14 @@ export function programmeFaults(file: ProgrammeFile, path: string, place: RunPla
 }
 
 function doseFaults(
-  { rule, limits, nitrogen }: ProgrammeFile,
+  { nitrogen }: ProgrammeFile,
   path: string,
   { startDate, seasonDays: days }: RunPlace,
   runMinutes: readonly number[] | undefined,
 ): Fault[] {
   if (nitrogen === undefined) return [];
   const season = startDate === undefined || days === undefined ? undefined : { startDate, days };
-  const found = nitrogenFaults(nitrogen, `${path}.nitrogen`, { season, runMinutes });
-  const other = rule !== undefined ? "rule" : limits !== undefined ? "limits" : undefined;
-  if (nitrogen.throughWater !== undefined && other !== undefined) {
-    const reason = "it needs runs that are known beforehand";
-    found.push(fault("not-beside", `${path}.nitrogen.throughWater`, nitrogen.throughWater, { other, reason }));
-  }
-  return found;
+  return nitrogenFaults(nitrogen, `${path}.nitrogen`, { season, runMinutes });
 }
 
 /** Minutes that the valve is open in each run; undefined where a run's water cannot be turned into time. */

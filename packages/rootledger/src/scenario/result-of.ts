@@ -145,7 +145,7 @@ function ledgerOf(now: Progress): Ledger {
 }
 
 function notesOf(now: Progress): string[] {
-  const notes: string[] = now.solutes ? [...now.solutes.notes] : [];
+  const notes: string[] = now.solutes ? [...now.solutes.notes()] : [];
   const { settling, scenario } = now;
   const { valveH } = now.valve;
   if (settling.kind === "settled" && !(settling.changeFraction < 0.01)) {

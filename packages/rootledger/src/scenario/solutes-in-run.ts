@@ -1,3 +1,4 @@
+import type { DecidedInjection } from "../programme/decided-injection.js";
 import type { Measure, SolutesResult, TreeName } from "../water/result.js";
 import type { StressProcess, TreeLimits } from "../water/stress.js";
 import type { Prepared } from "./ground-of.js";
@@ -17,6 +18,8 @@ export interface SolutesSetup {
 export interface SolutesInRun {
   /** Moments at which the content of the emitters' water changes, or something is laid on the ground. */
   readonly breaksH: readonly number[];
+  /** Doses through the water of a valve that is decided day by day; the valve tells it what it opens. */
+  readonly injection?: DecidedInjection;
   /** The stress of the tree with what salt adds to it. */
   readonly stress: (base: StressProcess) => StressProcess;
   readonly observers: readonly StretchObserver[];
@@ -24,7 +27,7 @@ export interface SolutesInRun {
   readonly restore: (from: readonly number[]) => void;
   readonly result: (theta: readonly Float64Array[]) => SolutesResult;
   readonly measures: (hours: number) => readonly Measure[];
-  readonly notes: readonly string[];
+  readonly notes: () => readonly string[];
 }
 
 /** Undefined where the scenario has neither salt nor nitrogen. */

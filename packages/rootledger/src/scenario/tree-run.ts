@@ -143,7 +143,7 @@ export function carryTrees(
 }
 
 /** How many of some rising moments lie at or before an hour; of valve events, an odd number means open. @example momentsUpTo(valveH, 7) */
-export function momentsUpTo(moments: Float64Array, hour: number): number {
+export function momentsUpTo(moments: ArrayLike<number>, hour: number): number {
   let low = 0;
   let high = moments.length;
   while (low < high) {

@@ -5,6 +5,7 @@ import type { WateringBook } from "../water/watering-book.js";
 import { type Demand, forcingBreaks } from "./demand.js";
 import type { Prepared } from "./ground-of.js";
 import type { Scenario } from "./scenario.js";
+import type { SolutesInRun } from "./solutes-in-run.js";
 import { type TreeRun, timelineOf } from "./tree-run.js";
 
 /** What the valve does, known for the whole season or decided day by day; all trees of the line share it. */
@@ -44,6 +45,8 @@ export interface ValveSnapshot {
   readonly sums: readonly number[];
   readonly memory: readonly number[];
   readonly book: WateringBook;
+  /** Doses through the water so far. */
+  readonly injection?: readonly number[];
 }
 
 export interface ValvePlace {
@@ -51,18 +54,18 @@ export interface ValvePlace {
   readonly prepared: Prepared;
   readonly demand: Demand;
   readonly trees: readonly TreeName[];
-  /** Further moments of the season at which something changes. */
-  readonly breaksH: readonly number[];
+  /** What is dissolved in the water: its moments, and the doses that it brings to runs decided day by day. */
+  readonly solutes: Pick<SolutesInRun, "breaksH" | "injection"> | undefined;
 }
 
 /** Makes a valve for a programme with a rule or limits. */
 export type ValveMaker = (place: ValvePlace) => Valve;
 
-/** The valve of a calendar without limits. @throws RangeError as `valveEvents`. @example calendarValve({ scenario, prepared, demand, trees, breaksH: [] }).timeline */
-export const calendarValve: ValveMaker = ({ scenario, prepared: { treeFlowLPerH }, demand, breaksH }) => {
+/** The valve of a calendar without limits. @throws RangeError as `valveEvents`. @example calendarValve({ scenario, prepared, demand, trees, solutes }).timeline */
+export const calendarValve: ValveMaker = ({ scenario, prepared: { treeFlowLPerH }, demand, solutes }) => {
   const { days } = scenario.season;
   const valveH = valveEvents(scenario.programme, days, treeFlowLPerH);
   const schedule = emitterSchedule(valveH, treeFlowLPerH, scenario.block.lines.drainOut);
-  const breaks = [...forcingBreaks(demand, 0, days), ...breaksH];
+  const breaks = [...forcingBreaks(demand, 0, days), ...(solutes?.breaksH ?? [])];
   return { valveH, schedule, timeline: timelineOf(schedule.momentsH, breaks, 0, days * 24), place: 0 };
 };

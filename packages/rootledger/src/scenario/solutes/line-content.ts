@@ -1,7 +1,8 @@
 import { usualInjection } from "../../lines/fertigation.js";
 import { dateOf, dayNumber } from "../../numeric/day-number.js";
+import { type DecidedInjection, decidedInjection, type NotGiven } from "../../programme/decided-injection.js";
 import { type Injection, injectionSchedule } from "../../programme/injection.js";
-import { type Programme, pulseHours } from "../../programme/programme.js";
+import { isDecided, type Programme, pulseHours } from "../../programme/programme.js";
 import { saltMgPerL } from "../../tree/salinity-water.js";
 import { minutesPerH } from "../../units.js";
 import type { Prepared } from "../ground-of.js";
@@ -18,40 +19,60 @@ export const saltContentOf = (ecDsPerM: number): number => saltMgPerL(ecDsPerM) 
 /** Nitrogen of the emitters' water over a season. */
 export interface LineNitrogen {
   readonly eventsH: Float64Array;
+  /** Of runs that are decided day by day. */
+  readonly injection?: DecidedInjection;
   /** Content at an hour, mg/cm3. */
   readonly at: (hour: number) => number;
-  readonly notes: readonly string[];
+  readonly notes: () => readonly string[];
 }
 
 /** @example lineNitrogen(scenario, prepared).at(6.5) */
 export function lineNitrogen({ block, programme, season }: Scenario, prepared: Prepared): LineNitrogen {
   const own = (block.nitrogen?.waterMgPerL ?? 0) * mgPerCm3PerMgPerL;
   const injection = programme.nitrogen?.throughWater;
-  if (injection === undefined) return { eventsH: new Float64Array(0), at: () => own, notes: [] };
+  const none = new Float64Array(0);
+  if (injection === undefined) return { eventsH: none, at: () => own, notes: () => [] };
   const { treeFlowLPerH, groundCm2 } = prepared;
   const { startDate, days } = season;
   const place = { startDate, days, treeFlowLPerH, groundM2: groundCm2 / cm2PerM2 };
-  const { eventsH, mgPerL, notGivenKgPerHa } = injectionSchedule(programme.runs, injection, place);
-  return {
-    eventsH,
-    at: (hour) => {
-      const passed = momentsUpTo(eventsH, hour);
-      return passed % 2 === 1 ? own + mgPerL[(passed - 1) / 2] * mgPerCm3PerMgPerL : own;
-    },
-    notes: [
-      ...notGivenKgPerHa.map(
-        ({ month, kgPerHa }) =>
-          `${kgPerHa.toPrecision(3)} kg/ha of nitrogen of month ${month} not given: no run carries it`,
-      ),
-      ...flushNotes(programme, injection, treeFlowLPerH),
-    ],
+  const contentAt = (eventsH: ArrayLike<number>, mgPerL: ArrayLike<number>, hour: number): number => {
+    const passed = momentsUpTo(eventsH, hour);
+    return passed % 2 === 1 ? own + mgPerL[(passed - 1) / 2] * mgPerCm3PerMgPerL : own;
   };
+  if (isDecided(programme)) {
+    const decided = decidedInjection(injection, place);
+    const at = (hour: number): number => contentAt(decided.eventsH(), decided.mgPerL(), hour);
+    return { eventsH: none, injection: decided, at, notes: () => decidedNotes(decided.notGiven()) };
+  }
+  const { eventsH, mgPerL, notGivenKgPerHa } = injectionSchedule(programme.runs, injection, place);
+  const notes = [
+    ...notGivenKgPerHa.map(
+      ({ month, kgPerHa }) =>
+        `${kgPerHa.toPrecision(3)} kg/ha of nitrogen of month ${month} not given: no run carries it`,
+    ),
+    ...flushNotes(programme, injection, treeFlowLPerH),
+  ];
+  return { eventsH, at: (hour) => contentAt(eventsH, mgPerL, hour), notes: () => notes };
+}
+
+/** What runs decided day by day did not carry. */
+function decidedNotes({ kgPerHa, shortRuns, gPerTree, leastFlushMinutes }: NotGiven): string[] {
+  const found: string[] = [];
+  if (kgPerHa > 1e-9) found.push(`${kgPerHa.toPrecision(3)} kg/ha of nitrogen not given: no run carried it`);
+  if (shortRuns > 0) {
+    const grams = gPerTree > 0 ? `, ${gPerTree.toPrecision(3)} g per tree not given` : "";
+    found.push(`${shortRuns} runs ended before the injection of nitrogen began${grams}`);
+  }
+  return [...found, ...flushNote(leastFlushMinutes)];
 }
 
 /** Runs that end sooner after the injection than is usual. */
 function flushNotes({ runs }: Programme, { afterMinutes, injectMinutes }: Injection, treeFlowLPerH: number): string[] {
   const shortest = Math.min(...runs.map((run) => run.pulses * pulseHours(run, treeFlowLPerH) * minutesPerH));
-  const flush = shortest - afterMinutes - injectMinutes;
+  return flushNote(shortest - afterMinutes - injectMinutes);
+}
+
+function flushNote(flush: number): string[] {
   const { flushMinutes } = usualInjection;
   if (!(flush < flushMinutes - 1e-9)) return [];
   const clean = flush > 0 ? flush : 0;

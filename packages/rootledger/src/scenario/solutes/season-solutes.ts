@@ -146,6 +146,7 @@ function started({ scenario, prepared, treeNames, limits }: SolutesSetup): Solut
   const place = { grid, thetaSaturated, rootShare: roots.share };
   return {
     breaksH: Array.from(line.eventsH),
+    ...(line.injection && { injection: line.injection }),
     stress: (base) => withSalt(base, inCells, response, limits, coarse),
     observers: trees.map(observerOf),
     snapshot: () => blocks.flatMap((block) => Array.from(block)),
