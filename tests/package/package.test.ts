@@ -1,5 +1,14 @@
 import { execFileSync } from "node:child_process";
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+  existsSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  realpathSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -23,11 +32,13 @@ beforeAll(() => {
 
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-test("the tarball holds the licence, its own README, declarations and no build notes", () => {
+test("the tarball holds the licence, its own README, model note, guides, changelog, citation file, declarations and no build notes", () => {
   const inside = (path: string) => join(folder, "node_modules/rootledger", path);
   expect(readFileSync(inside("LICENSE"), "utf8")).toBe(readFileSync(join(root, "LICENSE"), "utf8"));
   expect(readFileSync(inside("README.md"), "utf8")).toContain("compare(comparison)");
-  expect(existsSync(inside("dist/index.d.ts"))).toBe(true);
+  for (const path of ["dist/index.d.ts", "docs/model.md", "CHANGELOG.md", "CITATION.cff"]) {
+    expect(existsSync(inside(path)), path).toBe(true);
+  }
   expect(existsSync(inside("dist/.tsbuildinfo"))).toBe(false);
   expect(existsSync(inside("fit"))).toBe(false);
 });
@@ -43,11 +54,48 @@ test("every published path and the README's example type-check and run, and the 
   const namesByPath: number[] = JSON.parse(run(process.execPath, ["paths.js"], folder));
   expect(namesByPath.filter((count) => count === 0)).toEqual([]);
 
-  const lines = run(process.execPath, ["example.js"], folder).trim().split("\n");
+  const lines = offline("example.js").trim().split("\n");
   const residuals = lines.flatMap((line) => /residual (\S+)$/.exec(line)?.[1] ?? []);
   expect(residuals.length).toBeGreaterThan(0);
   for (const residual of residuals) expect(Math.abs(Number(residual))).toBeLessThan(1e-9);
 }, 180_000);
+
+test("every guide type-checks and runs as printed, offline, with nothing but the package and an optimiser", () => {
+  const optimiser = join(root, "tests/node_modules/ml-levenberg-marquardt");
+  symlinkSync(realpathSync(optimiser), join(folder, "node_modules/ml-levenberg-marquardt"), "dir");
+  const docs = join(folder, "node_modules/rootledger/docs");
+  const guides = readdirSync(docs).filter((name) => name !== "model.md");
+  expect(guides.sort()).toEqual(["calibration.md", "ensemble.md", "first-run.md", "own-processes.md"]);
+  const files = guides.map((name) => {
+    const blocks = [...readFileSync(join(docs, name), "utf8").matchAll(/^```ts\n(.*?)^```$/gms)].map(
+      ([, code]) => code,
+    );
+    expect(blocks.length, name).toBeGreaterThan(1);
+    write(`guide-${name.replace(".md", ".ts")}`, blocks.join("\n"));
+    return `guide-${name.replace(".md", ".ts")}`;
+  });
+  write("tsconfig.json", JSON.stringify({ compilerOptions: consumerOptions, files }));
+  run(process.execPath, [join(root, "node_modules/typescript/bin/tsc"), "-p", "."], folder);
+  const printed = Object.fromEntries(files.map((name) => [name, offline(name.replace(".ts", ".js"))]));
+  console.log(Object.values(printed).join("\n"));
+  for (const text of Object.values(printed)) {
+    expect(text).not.toMatch(/NaN|undefined/);
+    for (const [, residual] of text.matchAll(/residual (\S+)$/gm))
+      expect(Math.abs(Number(residual))).toBeLessThan(1e-9);
+  }
+  expect(printed["guide-own-processes.ts"]).toMatch(/uptake, cell 0, hour 0/);
+  expect(printed["guide-own-processes.ts"]).toMatch(/kind: 'stopped', hour: 12, by: 'wet for half a day'/);
+  expect(printed["guide-ensemble.ts"]).toMatch(/2 finished; 1 failed: 2 /);
+}, 240_000);
+
+/** Runs a script of the consumer with every way to the network cut off. */
+function offline(script: string): string {
+  write(
+    "offline.mjs",
+    "import net from 'node:net'; import dns from 'node:dns';\nconst cut = () => { throw new Error('the network was asked for'); };\nnet.Socket.prototype.connect = cut; dns.lookup = cut; globalThis.fetch = cut;\n",
+  );
+  return run(process.execPath, ["--import", "./offline.mjs", script], folder);
+}
 
 /** Strict, on Node's own resolution, the library's declarations checked too. */
 const consumerOptions = {
