@@ -17,7 +17,7 @@ import {
 import { type Comparison, defaults, inputsKey } from "rootledger/scenario";
 import { stepModel } from "rootledger/steps";
 import { expect, test } from "vitest";
-import { dataPath } from "../support/demo-files.js";
+import { dataPath, demoJson } from "../support/demo-files.js";
 import { memoryIo } from "../support/memory-io.js";
 import { calendar, scenarioWith } from "../support/scenario.js";
 
@@ -105,8 +105,11 @@ test("results are arrays with unit and kind; the whole answer has version, key o
     expect(values).toBeInstanceOf(Float64Array);
   }
   expect(measure(result, "airless").unit).toBe("root-h");
-  const { io, written } = memoryIo();
-  expect(await main(["compare", dataPath("demo/comparison.json"), "--json"], io)).toBe(0);
+  const path = dataPath("demo/comparison.json");
+  const file = demoJson("comparison");
+  const short = { ...file, season: { ...file.season, days: 3 }, start: { kind: "same-state" } };
+  const { io, written } = memoryIo({ [path]: JSON.stringify(short) });
+  expect(await main(["compare", path, "--json"], io)).toBe(0);
   const answer = JSON.parse(written.stdout);
   expect(answer.version).toBe(version);
   expect(answer.inputsKey).toMatch(/^[0-9a-f]{16}$/);
