@@ -157,7 +157,7 @@ describe("questions and faults", () => {
       /^\/b\.csv: received no days; must hold daily weather/,
     ],
     ["no file", ["weather"], {}, /^a file is needed; see rootledger --help$/],
-    ["two outputs", ["weather", "/f.csv", "--csv", "--json"], {}, /^--json and --csv exclude one another/],
+    ["two outputs", ["weather", "/f.csv", "--csv", "--json"], {}, /^--json, --csv and --schema exclude one another/],
     [
       "an answer to another command",
       ["simulate", "x.json", "--answer", "a=b"],

@@ -2,7 +2,8 @@ import { type ArmAnswer, type ArmBeside, armsBeside, type ComparisonResult, runA
 import type { Comparison } from "rootledger/scenario";
 import type { Io } from "./io.js";
 import { progress } from "./progress.js";
-import { armWords, words } from "./words.js";
+import { words } from "./words.js";
+import { armWords } from "./words-arms.js";
 
 /** Options of `compare` for what stands beside it. */
 export const armFlags = ["arms", "keep"] as const;

@@ -5,12 +5,13 @@ import { runEnsemble } from "./ensemble.js";
 import { ensembleAsked } from "./ensemble-flags.js";
 import { readPlan } from "./ensemble-plan.js";
 import { exit, type Io } from "./io.js";
-import { armsCsv, armsText } from "./print/arms.js";
+import { armsText } from "./print/arms.js";
 import { comparisonText } from "./print/comparison.js";
-import { measuresCsv } from "./print/csv.js";
-import { ensembleCsv, ensembleText } from "./print/ensemble.js";
+import { ensembleText } from "./print/ensemble.js";
 import { faultLines } from "./print/faults.js";
 import { jsonText } from "./print/json.js";
+import { armsTable, ensembleTable, measuresTable } from "./print/measure-tables.js";
+import { tableText } from "./print/table.js";
 import { progress } from "./progress.js";
 import { readInput } from "./read-input.js";
 import type { Asked } from "./run.js";
@@ -54,8 +55,10 @@ export async function compareCommand({ file, output, engine, flags }: Asked, io:
   if (output === "json") {
     const more = { ...(draws === undefined ? {} : { ensemble: draws }), ...(beside === undefined ? {} : { beside }) };
     io.stdout(jsonText({ ...result, inputsKey: inputsKey(comparison), notes, ...more }));
-  } else if (output === "csv") {
-    io.stdout(beside !== undefined ? armsCsv(beside) : draws === undefined ? measuresCsv(result) : ensembleCsv(draws));
+  } else if (output !== "table") {
+    const table =
+      beside !== undefined ? armsTable(beside) : draws === undefined ? measuresTable(result) : ensembleTable(draws);
+    io.stdout(tableText(table, output));
   } else {
     io.stdout(comparisonText(result, comparison.weather.name, notes));
     if (beside !== undefined) io.stdout(armsText(beside));

@@ -7,7 +7,7 @@ import { diskFault } from "./merge.js";
 import { faultLines } from "./print/faults.js";
 import { jsonText } from "./print/json.js";
 import { DiskFault } from "./shards/disk.js";
-import { type EnsembleHead, ensembleHead, type PartHead } from "./shards/head.js";
+import { ensembleHead, type PartHead, type Said } from "./shards/head.js";
 import { partName, partOf } from "./shards/part.js";
 import { fileFaults, readPart } from "./shards/read-part.js";
 import { runPart } from "./shards/run-part.js";
@@ -19,8 +19,8 @@ export interface PartRequest {
   readonly members: number;
   readonly asked: EnsembleAsked;
   readonly folder: string;
-  readonly output: "table" | "json" | "csv";
-  readonly said: Pick<EnsembleHead, "defaultsUsed" | "notes">;
+  readonly output: "table" | "json" | "csv" | "schema";
+  readonly said: Said;
   readonly onProgress: (done: number, all: number) => void;
 }
 

@@ -13,10 +13,12 @@ import { ensemblePart } from "./ensemble-part.js";
 import { readPlan } from "./ensemble-plan.js";
 import { exit, type Io } from "./io.js";
 import { parseEither } from "./parse-either.js";
-import { ensembleCsv, ensembleText } from "./print/ensemble.js";
+import { ensembleText } from "./print/ensemble.js";
 import { faultLines } from "./print/faults.js";
 import { jsonText } from "./print/json.js";
-import { rankingCsv, rankingText } from "./print/ranking.js";
+import { ensembleTable, rankingTable } from "./print/measure-tables.js";
+import { rankingText } from "./print/ranking.js";
+import { tableText } from "./print/table.js";
 import { progress } from "./progress.js";
 import { readInput } from "./read-input.js";
 import type { Asked } from "./run.js";
@@ -30,7 +32,7 @@ export async function ensembleCommand({ file, output, engine, flags }: Asked, io
     io.stderr(`${asked}; ${words.seeHelp}\n`);
     return exit.faults;
   }
-  if (asked.out !== undefined && output === "csv") {
+  if (asked.out !== undefined && (output === "csv" || output === "schema")) {
     io.stderr(`${shardWords.noCsvOfShard}; ${words.seeHelp}\n`);
     return exit.faults;
   }
@@ -48,22 +50,22 @@ export async function ensembleCommand({ file, output, engine, flags }: Asked, io
   }
   const { plan, members } = read;
   const { defaultsUsed, notes } = parsed;
+  const said = { inputsKey: inputsKey(comparison), defaultsUsed, notes };
   if (asked.rank !== undefined) {
     const ranking = await rankUnknowns(plan, {
       ...{ method: asked.rank, members, onProgress: tellMembers(io) },
       executorOf: (of) => executorOf(of, asked.workers, io),
     });
     if (output === "json") io.stdout(jsonText({ ...ranking, defaultsUsed, notes }));
-    else io.stdout(output === "csv" ? rankingCsv(ranking) : rankingText(ranking));
+    else io.stdout(output === "table" ? rankingText(ranking) : tableText(rankingTable(ranking), output));
     return exit.done;
   }
   if (asked.out !== undefined) {
-    const said = { defaultsUsed, notes };
     return ensemblePart({ plan, members, asked, folder: asked.out, output, said, onProgress: tellMembers(io) }, io);
   }
   const result = await runEnsemble(plan, members, asked.workers, io);
-  if (output === "json") io.stdout(jsonText({ ...result, inputsKey: inputsKey(comparison), defaultsUsed, notes }));
-  else io.stdout(output === "csv" ? ensembleCsv(result) : ensembleText(result));
+  if (output === "json") io.stdout(jsonText({ ...result, ...said }));
+  else io.stdout(output === "table" ? ensembleText(result) : tableText(ensembleTable(result), output));
   return exit.done;
 }
 

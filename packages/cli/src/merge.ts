@@ -1,9 +1,11 @@
 import { version } from "rootledger";
 import { createTally, type EnsembleResult, talliedResult } from "rootledger/chance";
 import { exit, type Io } from "./io.js";
-import { ensembleCsv, ensembleText } from "./print/ensemble.js";
+import { ensembleText } from "./print/ensemble.js";
 import { faultLines } from "./print/faults.js";
 import { jsonText } from "./print/json.js";
+import { ensembleTable } from "./print/measure-tables.js";
+import { tableText } from "./print/table.js";
 import type { InputFault } from "./read-input.js";
 import type { Asked } from "./run.js";
 import { partFaults } from "./shards/check-parts.js";
@@ -28,9 +30,9 @@ export async function mergeCommand({ file, moreFiles, output, flags }: Asked, io
     const { parts } = read;
     const { out } = flags;
     if (out !== undefined) await mergeTables(disk, parts, out);
-    const { result, defaultsUsed, notes } = await answerOf(disk, parts);
-    if (output === "json") io.stdout(jsonText({ ...result, defaultsUsed, notes }));
-    else io.stdout(output === "csv" ? ensembleCsv(result) : ensembleText(result));
+    const { result, said } = await answerOf(disk, parts);
+    if (output === "json") io.stdout(jsonText({ ...result, ...said }));
+    else io.stdout(output === "table" ? ensembleText(result) : tableText(ensembleTable(result), output));
     return exit.done;
   } catch (error) {
     if (!(error instanceof DiskFault)) throw error;
@@ -71,5 +73,5 @@ async function answerOf(disk: Disk, parts: readonly [FoundPart, ...FoundPart[]])
   const tally = createTally(ensemble.layout);
   for (const part of parts) tally.merge(await readTally(disk, part));
   const result: EnsembleResult = talliedResult(ensemble, tally.plain(), ensemble.members);
-  return { result, defaultsUsed: ensemble.defaultsUsed, notes: ensemble.notes };
+  return { result, said: ensemble.said };
 }

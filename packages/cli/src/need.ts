@@ -3,10 +3,11 @@ import { filesNamed, type PracticeAccounts, parseNeed, practiceAccounts } from "
 import { type Practice, practiceRatios, waterNeed } from "rootledger/tree";
 import { exit, type Io } from "./io.js";
 import { needFileOf } from "./need-flags.js";
-import { needCsv } from "./print/csv.js";
 import { faultLines } from "./print/faults.js";
 import { jsonText } from "./print/json.js";
 import { needText } from "./print/need.js";
+import { needTable } from "./print/need-table.js";
+import { tableText } from "./print/table.js";
 import { type InputFault, readInput } from "./read-input.js";
 import type { Asked } from "./run.js";
 import { stationText } from "./station-text.js";
@@ -50,7 +51,7 @@ export async function needCommand({ file, output, flags }: Asked, io: Io): Promi
   const answer = { name, question, need, practice, accounts: run?.accounts ?? [], notes };
   const defaultsUsed = [...parsed.defaultsUsed, ...(run?.defaultsUsed ?? [])];
   if (output === "json") io.stdout(jsonText({ ...answer, defaultsUsed }));
-  else if (output === "csv") io.stdout(needCsv(need));
+  else if (output !== "table") io.stdout(tableText(needTable(need), output));
   else io.stdout(needText({ ...answer, defaultsUsed }));
   return exit.done;
 }

@@ -4,7 +4,8 @@ import { exit, type Io } from "./io.js";
 import { faultLines } from "./print/faults.js";
 import { jsonText } from "./print/json.js";
 import { planText } from "./print/plan.js";
-import { planCsv } from "./print/plan-csv.js";
+import { planTable } from "./print/plan-table.js";
+import { tableText } from "./print/table.js";
 import { readInput } from "./read-input.js";
 import type { Asked } from "./run.js";
 
@@ -24,7 +25,7 @@ export async function planCommand({ file, output }: Asked, io: Io): Promise<numb
     ...(sector === undefined ? {} : { sector }),
   });
   if (output === "json") io.stdout(jsonText({ name: plan.name, ...years, defaultsUsed }));
-  else if (output === "csv") io.stdout(planCsv(years));
+  else if (output !== "table") io.stdout(tableText(planTable(years), output));
   else io.stdout(planText(plan.name, years, defaultsUsed));
   return exit.done;
 }

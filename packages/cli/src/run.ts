@@ -15,6 +15,7 @@ import { mergeCommand, mergeFlags } from "./merge.js";
 import { needCommand } from "./need.js";
 import { needFlags } from "./need-flags.js";
 import { planCommand } from "./plan.js";
+import { schemaCommand } from "./schema.js";
 import { sheetCommand } from "./sheet.js";
 import { sheetFlags } from "./sheet-flags.js";
 import { simulateCommand } from "./simulate.js";
@@ -29,7 +30,8 @@ export interface Asked {
   readonly file: string;
   /** Files after the first, for a command that takes several. */
   readonly moreFiles: readonly string[];
-  readonly output: "table" | "json" | "csv";
+  /** `schema`: what the columns of the CSV are. */
+  readonly output: "table" | "json" | "csv" | "schema";
   /** Replaces the engine that the file names. */
   readonly engine?: EngineName;
   /** The command's own options, as they were written. */
@@ -50,6 +52,7 @@ interface Entry {
 const commands: Readonly<Record<string, Entry>> = {
   advise: { run: adviseCommand, csv: true, file: "needed", flags: adviseFlags },
   plan: { run: planCommand, csv: true, file: "needed" },
+  schema: { run: schemaCommand, csv: false, file: "needed" },
   sheet: { run: sheetCommand, csv: false, file: "needed", flags: sheetFlags },
   simulate: { run: simulateCommand, csv: true, file: "needed" },
   compare: { run: compareCommand, csv: true, file: "needed", flags: [...ensembleFlags, ...armFlags] },
@@ -107,11 +110,12 @@ async function answer(argv: readonly string[], io: Io): Promise<number> {
   if (answers.length > 0 && command.file !== "several") return misused(`--answer ${words.notAnOption} ${name}`);
   const strange = Object.keys(flags).find((flag) => !(command.flags ?? []).includes(flag));
   if (strange !== undefined) return misused(`--${strange} ${words.notAnOption} ${name}`);
-  if (values.json && values.csv) return misused(words.oneOutput);
-  if (values.csv && !command.csv) return misused(`${name} ${words.noCsv}`);
+  const outputs = (["json", "csv", "schema"] as const).filter((name) => values[name]);
+  if (outputs.length > 1) return misused(words.oneOutput);
+  if ((values.csv || values.schema) && !command.csv) return misused(`${name} ${words.noCsv}`);
   const { engine } = values;
   if (engine !== undefined && engine !== "bucket" && engine !== "richards") return misused(words.unknownEngine);
-  const output = values.json ? "json" : values.csv ? "csv" : "table";
+  const output = outputs[0] ?? "table";
   const asked = { file: file ?? "", moreFiles, output, flags, answers } as const;
   return command.run(engine === undefined ? asked : { ...asked, engine }, io);
 }
@@ -124,6 +128,7 @@ function readArguments(argv: readonly string[]) {
       options: {
         json: { type: "boolean", default: false },
         csv: { type: "boolean", default: false },
+        schema: { type: "boolean", default: false },
         answer: { type: "string", multiple: true },
         engine: { type: "string" },
         help: { type: "boolean", short: "h", default: false },

@@ -1,10 +1,11 @@
 import { createSimulation } from "rootledger";
 import { everyPart, inputsKey, parseScenario, treesOf } from "rootledger/scenario";
 import { exit, type Io } from "./io.js";
-import { dayCsv } from "./print/csv.js";
+import { dayTable } from "./print/day-table.js";
 import { faultLines } from "./print/faults.js";
 import { jsonText } from "./print/json.js";
 import { resultText } from "./print/result.js";
+import { tableText } from "./print/table.js";
 import { progress } from "./progress.js";
 import { readInput } from "./read-input.js";
 import type { Asked } from "./run.js";
@@ -31,7 +32,7 @@ export async function simulateCommand({ file, output, engine }: Asked, io: Io): 
   const result = simulation.result();
   if (output === "json")
     io.stdout(jsonText({ ...result, inputsKey: inputsKey(scenario), defaultsUsed, weatherNotes: notes }));
-  else if (output === "csv") io.stdout(dayCsv(result));
+  else if (output !== "table") io.stdout(tableText(dayTable(result), output));
   else io.stdout(resultText(result, scenario.weather.name, notes, defaultsUsed));
   return exit.done;
 }

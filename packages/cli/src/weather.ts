@@ -12,6 +12,7 @@ import { faultLines } from "./print/faults.js";
 import { jsonText } from "./print/json.js";
 import { questionText } from "./print/station-question.js";
 import { joinedText, stationText } from "./print/station-report.js";
+import { weatherSchema } from "./print/weather-table.js";
 import { progress } from "./progress.js";
 import type { InputFault } from "./read-input.js";
 import type { Asked } from "./run.js";
@@ -61,7 +62,10 @@ const placeIn = (file: string, path: string): string => (path === "" ? file : `$
 
 function printed(file: string, { table, daily, report }: Read, output: Asked["output"]): string {
   if (output === "json") return jsonText({ file, report, daily, table });
-  if (output === "csv") return daily === undefined ? formatStationTable(table) : formatDailyWeather(daily.weather);
+  if (output !== "table") {
+    const text = daily === undefined ? formatStationTable(table) : formatDailyWeather(daily.weather);
+    return output === "csv" ? text : weatherSchema(text, daily === undefined ? "records" : "days");
+  }
   return stationText(file, report, daily);
 }
 
@@ -90,6 +94,7 @@ function joined(
   const reports = reads.map(({ file, read }) => ({ file, report: read.report, notes: read.daily?.notes ?? [] }));
   if (output === "json") io.stdout(jsonText({ files: reports, weather, notes }));
   else if (output === "csv") io.stdout(formatDailyWeather(weather));
+  else if (output === "schema") io.stdout(weatherSchema(formatDailyWeather(weather), "days"));
   else
     io.stdout(
       reads.map(({ file, read }) => `${stationText(file, read.report, read.daily)}\n`).join("") +

@@ -14,12 +14,14 @@ Usage
   rootledger sheet FILE               half a page for the grower: litres, hours, starts, what would prove it wrong
   rootledger truth [FOLDER]           every published figure beside ours
   rootledger weather FILE [FILE ...]  what was understood of a station or sensor file; several are joined by date
+  rootledger schema NAME              JSON Schema of a file or an answer: scenario, comparison, simulate-result ...
   rootledger validate-scenario FILE   checks a scenario or comparison file, runs nothing
 
 Options
   --json      the whole answer as JSON
   --csv       simulate: the day table; compare: every measure, one per line; need: the spans;
               weather: its days as a weather file, or its records where it holds no weather
+  --schema    what the columns of --csv are: type, unit, meaning (Frictionless data package)
   --engine E  simulate, compare: bucket (fast) or richards (the referee, far slower)
   --members N --seed S --workers W  ensemble (200 draws, seed 1, one worker a core); compare draws only if asked
   --draws CSV   the same two: draws of your own, a column for each unknown, a row for each member

@@ -3,6 +3,7 @@ import { help } from "./words-help.js";
 /** Every text of the command line that is not a number. */
 export const words = {
   help,
+  schemaNames: "a schema is one of",
   internal: "rootledger: internal error:",
   dayWithin: "must be a day of the season, 0 to",
   seed: "seed",
@@ -57,7 +58,7 @@ export const words = {
   fileOrOptions: "need takes a file or options, one of the two",
   notAnOption: "is no option of",
   unknownEngine: "--engine must be bucket or richards",
-  oneOutput: "--json and --csv exclude one another",
+  oneOutput: "--json, --csv and --schema exclude one another",
   noCsv: "has no --csv",
   wholeFile: "the file",
   notReadable: "must be a file that can be read",
@@ -234,29 +235,4 @@ export const stationWords = {
   noDays: "No days: the file holds no weather, or no even step that parts the day.",
   joined: "Joined",
   preview: "First records",
-} as const;
-
-/** Arms beside a comparison. */
-export const armWords = {
-  "as-asked": "as asked",
-  "daily-single": "one run a day",
-  "dose-above": "1.2 x what trees want",
-  "dose-below": "0.8 x what trees want",
-  "night-start": "from 22:00",
-  "day-start": "from 10:00",
-  "wet-spell": "with 5 days of 20 mm",
-  tight: "tight soil",
-  crumbly: "crumbly soil",
-  "fast-engine": "14 days, fast engine",
-  "slow-engine": "14 days, slow engine",
-  "under-fed": "under-fed tree",
-  "over-fed": "over-fed tree",
-} as const;
-
-export const armAbsenceWords = {
-  "in-the-comparison": "already one of the programmes",
-  "four-programmes": "left out, since the comparison has four programmes already",
-  "unlike-runs": "left out, since the last programme has several kinds of run",
-  "lines-stay-full": "the average tree, since lines stay full; block.lines.drainOut tells it apart",
-  "no-texture": "left out, since no horizon's curve comes from a texture",
 } as const;

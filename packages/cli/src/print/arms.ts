@@ -1,6 +1,6 @@
 import type { ArmAnswer, Difference } from "rootledger/compare";
-import { armAbsenceWords, armWords, words } from "../words.js";
-import { csvText } from "./csv-text.js";
+import { words } from "../words.js";
+import { armAbsenceWords, armWords } from "../words-arms.js";
 import { type MeasureRow, measureRows, printed } from "./measure-rows.js";
 import { textTable, wrapped } from "./text-table.js";
 
@@ -36,20 +36,6 @@ export function armsText(answers: readonly ArmAnswer[]): string {
     ),
     wrapped(words.armsRule),
   ].join("");
-}
-
-/** Every difference of every arm, one per line, at full precision. */
-export function armsCsv(answers: readonly ArmAnswer[]): string {
-  const head = ["arm", "engine", "days", "soil", "from", "to", "tree", "measure", "unit"];
-  const lines = answers.flatMap(({ id, engine, days, differences }) =>
-    differences.map((d) =>
-      [
-        ...[id, engine, days, d.soil, d.from, d.to, d.tree, d.measureId, d.unit],
-        ...[d.fromValue, d.toValue, d.difference, d.floor, d.verdict],
-      ].map(String),
-    ),
-  );
-  return csvText([[...head, "fromValue", "toValue", "difference", "floor", "verdict"], ...lines]);
 }
 
 function cell(row: MeasureRow, differences: readonly Difference[]): string {

@@ -1,6 +1,5 @@
 import type { EnsembleResult, MeasureBand, PairedDifference } from "rootledger/chance";
 import { badgeWords, words } from "../words.js";
-import { csvText } from "./csv-text.js";
 import { type MeasureRow, measureRows, printed, title } from "./measure-rows.js";
 import { textTable, wrapped } from "./text-table.js";
 
@@ -33,21 +32,6 @@ const failureText = ({ member, reason, draw }: EnsembleResult["failures"][number
   `${words.draw} ${member}: ${reason} (${Object.entries(draw)
     .map(([id, value]) => `${id} ${numbers(value)}`)
     .join(", ")})`;
-
-/** Every paired difference and every band, one per line, at full precision. */
-export function ensembleCsv({ differences, bands }: EnsembleResult): string {
-  const head = ["kind", "soil", "from", "to", "tree", "measure", "unit", "low", "median", "high", "floor"];
-  const lines = differences.map((d) =>
-    [
-      ...["difference", d.soil, d.from, d.to, d.tree, d.measureId, d.unit, d.low, d.median, d.high, d.floor],
-      ...[d.risesShare, d.fallsShare, d.verdict],
-    ].map(String),
-  );
-  const values = bands.map((b) =>
-    ["band", b.soil, b.programme, "", b.tree, b.measureId, b.unit, b.low, b.median, b.high, "", "", "", ""].map(String),
-  );
-  return csvText([[...head, "risesShare", "fallsShare", "verdict"], ...lines, ...values]);
-}
 
 function differenceTables(differences: readonly PairedDifference[]): string[] {
   const groups = new Map<string, PairedDifference[]>();

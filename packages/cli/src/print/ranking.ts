@@ -1,6 +1,5 @@
 import type { RankedAnswer, UnknownEffect, UnknownsRanking } from "rootledger/chance";
 import { words } from "../words.js";
-import { csvText } from "./csv-text.js";
 import { type MeasureRow, measureRows, printed, title } from "./measure-rows.js";
 import { textTable, wrapped } from "./text-table.js";
 
@@ -24,17 +23,6 @@ export function rankingText(ranking: UnknownsRanking): string {
     ...overall.map(({ name, how }, i) => wrapped(`${i + 1}. ${name}: ${how}`, "     ", "  ")),
     `\n${wrapped(words.rankRule[method])}${wrapped(words.uncorrelated)}`,
   ].join("");
-}
-
-/** Every effect of every unknown on every answer, one per line, at full precision. */
-export function rankingCsv({ method, answers }: UnknownsRanking): string {
-  const head = ["method", "soil", "from", "to", "tree", "measure", "unit", "unknown"];
-  const lines = answers.flatMap(({ soil, from, to, tree, measureId, unit, unknowns }) =>
-    unknowns.map(({ id, effect, alone, together, weight }) =>
-      [method, soil, from ?? "", to, tree, measureId, unit, id, effect, alone, together, weight].map(String),
-    ),
-  );
-  return csvText([[...head, "effect", "alone", "together", "weight"], ...lines]);
 }
 
 function groupTables({ method }: UnknownsRanking, answers: readonly RankedAnswer[]): string[] {

@@ -14,6 +14,13 @@ export interface PartFile extends Digest {
   readonly name: string;
 }
 
+/** What `ensemble` adds to its answer in JSON. */
+export interface Said {
+  readonly inputsKey: string;
+  readonly defaultsUsed: unknown;
+  readonly notes: unknown;
+}
+
 /** What every shard of one ensemble says alike. */
 export interface EnsembleHead extends TalliedPlan {
   readonly format: 1;
@@ -26,8 +33,8 @@ export interface EnsembleHead extends TalliedPlan {
   /** Of all shards together. */
   readonly members: number;
   readonly columns: readonly TableColumn[];
-  readonly defaultsUsed: unknown;
-  readonly notes: unknown;
+  /** What the answer says beside the numbers. */
+  readonly said: Said;
 }
 
 /** What stands in a shard's JSON file. */
@@ -39,18 +46,13 @@ export interface PartHead extends Part {
 }
 
 /** The head of an ensemble; a pure function of what it is given. */
-export function ensembleHead(
-  plan: EnsemblePlan,
-  members: number,
-  version: string,
-  said: Pick<EnsembleHead, "defaultsUsed" | "notes">,
-): EnsembleHead {
+export function ensembleHead(plan: EnsemblePlan, members: number, version: string, said: Said): EnsembleHead {
   const layout = layoutOf(plan);
   const columns = memberColumns(plan, layout).map(({ of: _, ...column }) => column);
   const { draws, comparison } = plan;
   return {
     ...{ format: 1, version, name: comparison.name, input: sha256(jsonText(plan)) },
-    ...{ seed: draws.kind === "priors" ? String(draws.seed) : "", members, columns, ...said, draws, layout },
+    ...{ seed: draws.kind === "priors" ? String(draws.seed) : "", members, columns, said, draws, layout },
   };
 }
 

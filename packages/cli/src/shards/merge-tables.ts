@@ -1,11 +1,13 @@
 import { join } from "node:path";
 import type { Cell } from "../print/column.js";
 import { csvText } from "../print/csv-text.js";
+import { packageText } from "../print/table.js";
 import { csvRecords } from "./csv-records.js";
 import type { Disk } from "./disk.js";
 import type { TableColumn } from "./head.js";
 import { parquetFile } from "./parquet-file.js";
 import type { FoundPart } from "./read-part.js";
+import { writeText } from "./write-text.js";
 
 /**
  * Writes the tables of shards, which come in their order, as one table sorted by member: `members.csv` and `members.parquet`.
@@ -31,6 +33,8 @@ export async function mergeTables(disk: Disk, parts: readonly FoundPart[], folde
     }
     await csv.keep();
     await parquet.keep();
+    const table = { name: "members", title: "Members of an ensemble: draws and measures", columns };
+    await writeText(disk, join(folder, "datapackage.json"), packageText(table, "members.csv"));
   } catch (error) {
     await Promise.all([csv.drop(), parquet.drop()]);
     throw error;

@@ -8,6 +8,7 @@ import { type EnsembleHead, type PartHead, sealed } from "./head.js";
 import { memberColumns, memberRows } from "./member-table.js";
 import { parquetFile } from "./parquet-file.js";
 import { type Part, partName } from "./part.js";
+import { writeText } from "./write-text.js";
 
 /** What to run and where. */
 export interface PartWork {
@@ -96,15 +97,3 @@ async function writeTables({ plan, head, disk }: PartWork, chunks: ReturnType<ty
 }
 
 const named = (path: string, digest: Digest) => ({ name: path.slice(path.lastIndexOf("/") + 1), ...digest });
-
-/** Writes a whole text under a name. */
-async function writeText(disk: Disk, path: string, text: string): Promise<Digest> {
-  const file = await disk.create(path);
-  try {
-    await file.write(text);
-    return await file.keep();
-  } catch (error) {
-    await file.drop();
-    throw error;
-  }
-}

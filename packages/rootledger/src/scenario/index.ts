@@ -28,6 +28,7 @@ export { simulate } from "./run.js";
 export type * from "./scenario.js";
 export type { ComparisonFile, ScenarioFile } from "./schema-file.js";
 export type { NeedFile } from "./schema-need.js";
+export { comparisonResultJsonSchema, ensembleResultJsonSchema, resultJsonSchema } from "./schema-result.js";
 export { createSimulation, type Simulation, type Snapshot } from "./simulation.js";
 export { seasonSolutes } from "./solutes/season-solutes.js";
 export { solutesDefaults } from "./solutes-defaults.js";
