@@ -1,6 +1,6 @@
 // Mutation testing of the ground, the trees and the ledger: `npm run mutate`, or `npm run mutate -- --mutate FILE[,FILE]` for some
 // files. Incremental: what has been judged is kept in out/mutation and only what changed is run again. Texts are not mutated: most of
-// them are sources and messages.
+// them are sources and messages; nor is what runs once when a file is loaded, such as tables, since every test would have to run for it.
 export default {
   testRunner: "vitest",
   vitest: { configFile: "tests/mutate.config.ts", related: false },
@@ -22,6 +22,7 @@ export default {
     "data/station",
   ],
   coverageAnalysis: "perTest",
+  ignoreStatic: true,
   incremental: true,
   incrementalFile: "out/mutation/incremental.json",
   reporters: ["clear-text", "json"],

@@ -23,7 +23,9 @@ const comparison = inFolder("comparison.json", { ...demo, ...short, soils: demo.
 const briefly = (name: string): string => {
   const file = JSON.parse(dataText(`demo/${name}`));
   const season = { startDate: file.season.startDate, days: 4 };
-  return inFolder(name, { ...file, season, start: short.start, programmes: file.programmes.slice(0, 2) });
+  const programmes = file.programmes.slice(0, 2);
+  for (const { nitrogen } of programmes) if (nitrogen?.byHand) nitrogen.byHand = nitrogen.byHand.slice(0, 1);
+  return inFolder(name, { ...file, season, start: short.start, programmes });
 };
 const scenario = inFolder("scenario.json", { ...demoJson("scenario"), ...short });
 writeFileSync(join(folder, "draws.csv"), "kcb,root-depth\n0.9,50\n1.1,500\n");
