@@ -4,9 +4,10 @@ import { parseScenario, type Scenario } from "rootledger/scenario";
 import { type AdviseAsked, adviseAsked } from "./advise-flags.js";
 import { exit, type Io } from "./io.js";
 import { adviceText } from "./print/advice.js";
-import { adviceCsv } from "./print/advice-csv.js";
+import { adviceTable } from "./print/advice-table.js";
 import { faultLines } from "./print/faults.js";
 import { jsonText } from "./print/json.js";
+import { tableText } from "./print/table.js";
 import { progress } from "./progress.js";
 import { readInput } from "./read-input.js";
 import type { Asked } from "./run.js";
@@ -43,7 +44,10 @@ export async function adviseCommand({ file, output, flags }: Asked, io: Io): Pro
             onProgress: (done, all) => tell(`${words.slowEngine} ${done} ${words.of} ${all} h`),
           });
     if (output === "json") io.stdout(jsonText({ ...advice, ...(check && { check }), defaultsUsed, notes }));
-    else io.stdout(output === "csv" ? adviceCsv(advice) : adviceText(advice, check, asked.language));
+    else
+      io.stdout(
+        output === "table" ? adviceText(advice, check, asked.language) : tableText(adviceTable(advice), output),
+      );
     return exit.done;
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
