@@ -57,13 +57,16 @@ export class SweepChart extends LitElement {
     if (!data || width === 0) return nothing;
     const w = classWords();
     const left = em * 2.6;
-    const right = width - em * (data.columns.length > 1 ? 1 : 1);
+    const right = width - em;
     const top = em * 1.6;
     const height = top + em * 7;
-    const x = scalePoint(data.points, [left + em * 0.5, right - em * 0.5]);
+    const x = scalePoint(
+      data.points.map((_, i) => String(i)),
+      [left + em * 0.5, right - em * 0.5],
+    );
     const most = max(data.columns.flatMap((c) => c.values.filter((v) => v !== undefined))) ?? 1;
     const y = scaleLinear([0, most > 0 ? most * 1.08 : 1], [height, top]);
-    const place = (i: number): number => x(data.points[i] ?? "") ?? left;
+    const place = (i: number): number => x(String(i)) ?? left;
     const summary = data.columns
       .map((c) =>
         w.sweepSummary(

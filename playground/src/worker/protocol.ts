@@ -30,7 +30,12 @@ export interface CheckRequest {
 export interface SweepRequest {
   readonly id: number;
   readonly kind: "sweep";
-  readonly runs: readonly { readonly file: object; readonly tree: "mean" | "under-fed" | "over-fed" }[];
+  readonly runs: readonly {
+    readonly file: object;
+    readonly tree: "mean" | "under-fed" | "over-fed";
+    /** Rain of single days in place of the record's, mm by date. */
+    readonly rainMm?: Readonly<Record<string, number>>;
+  }[];
   readonly files: Readonly<Record<string, string>>;
 }
 
@@ -123,5 +128,11 @@ export type WorkerMessage =
   | ({ readonly kind: "draws" } & DrawsAnswer)
   | ({ readonly kind: "ranked" } & RankAnswer)
   | { readonly id: number; readonly kind: "outcome"; readonly outcome: MemberOutcome }
-  | { readonly id: number; readonly kind: "faults"; readonly faults: readonly FaultLine[] }
+  | {
+      readonly id: number;
+      readonly kind: "faults";
+      readonly faults: readonly FaultLine[];
+      /** Of a sweep: which run could not be read. */
+      readonly index?: number;
+    }
   | { readonly id: number; readonly kind: "failed"; readonly message: string };

@@ -1,19 +1,21 @@
 import { html, LitElement, nothing, type TemplateResult } from "lit";
-import "../../fields/choice-field.js";
 import type { DemoFile } from "../../state/demo.js";
 import type { Scene } from "../../state/scene.js";
 import { classWords } from "../../text/class-words.js";
-import { words } from "../../text/words.js";
 import { startWorker } from "../../worker/start-worker.js";
 import { Sweep } from "../../worker/sweep.js";
 import { pageStyles } from "../page-styles.js";
 import { classStyles } from "./class-styles.js";
-import { handout } from "./handout.js";
-import { type Lesson, lessonText, readLesson } from "./lesson.js";
+import { everyLesson } from "./every-lesson.js";
+import { handoutPage } from "./handout-page.js";
+import { type Lesson, lessonText } from "./lesson.js";
 import { lessonFiles } from "./lesson-files.js";
+import { lessonKey } from "./lesson-keys.js";
 import { lessonPictures } from "./lesson-pictures.js";
+import "./lesson-shelf.js";
+import { lessonState } from "./lesson-state.js";
 import { lessonSweep } from "./lesson-sweep.js";
-import { ownLessons } from "./own-lessons.js";
+import type { ShownLesson } from "./lesson-view.js";
 
 /** Lessons for a class: predict, then reveal; one slider; freeze and compare; all of it by keyboard. */
 export class ClassPage extends LitElement {
@@ -21,43 +23,46 @@ export class ClassPage extends LitElement {
     file: { attribute: false },
     scene: { attribute: false },
     wall: { type: Boolean, reflect: true },
+    lessons: { state: true },
     revealed: { state: true },
     dug: { state: true },
+    measured: { state: true },
+    on: { state: true },
+    hour: { state: true },
     guess: { state: true },
     frozen: { state: true },
     votes: { state: true },
-    added: { state: true },
-    fileFaults: { state: true },
     paper: { state: true },
     withKey: { state: true },
   };
   declare file: DemoFile;
   declare scene: Scene;
   declare wall: boolean;
+  declare lessons: readonly Lesson[];
   declare revealed: boolean;
-  /** The soil of a quiz is shown, its numbers not yet. */
+  /** The soil of a quiz is shown, its numbers not yet; then the tensiometer's reading. */
   declare dug: boolean;
+  declare measured: boolean;
+  /** The lesson's switch. */
+  declare on: boolean;
+  /** Hour after the start that pictures show; -1 for the lesson's own. */
+  declare hour: number;
   /** Point of the slider that the class guessed, and the one that was frozen; -1 for none. */
   declare guess: number;
   declare frozen: number;
   declare votes: readonly number[];
-  /** Lessons opened from files. */
-  declare added: readonly Lesson[];
-  declare fileFaults: readonly string[];
   declare paper: boolean;
   declare withKey: boolean;
 
   static override styles = [pageStyles, classStyles];
 
-  readonly #own = ownLessons();
   readonly #sweep = new Sweep(startWorker);
   #asked: Lesson | undefined;
 
   constructor() {
     super();
     this.wall = false;
-    this.added = [];
-    this.fileFaults = [];
+    this.lessons = everyLesson();
     this.paper = false;
     this.withKey = false;
     this.#begin();
@@ -75,7 +80,7 @@ export class ClassPage extends LitElement {
     if (lesson === this.#asked) return;
     this.#asked = lesson;
     this.#begin();
-    this.#sweep.ask(lessonFiles(this.file, lesson));
+    this.#sweep.ask(lesson, lessonFiles(this.file, lesson));
   }
 
   override firstUpdated(): void {
@@ -83,49 +88,55 @@ export class ClassPage extends LitElement {
   }
 
   override render(): TemplateResult {
-    const w = classWords();
     if (this.paper) return this.#paper();
+    const w = classWords();
     const lesson = this.#lesson;
+    const shown = this.#shown(lesson);
     return html`
       <h1>${lessonText(lesson.title)}</h1>
       <slot name="status"></slot>
-      <section class="stage" tabindex="0" aria-label=${w.stage(lessonText(lesson.title))} @keydown=${this.#key}>
+      ${lesson.id === this.scene.lesson ? nothing : html`<p class="failed">${w.lost(this.scene.lesson)}</p>`}
+      <section class="stage" tabindex="0" aria-label=${w.stage(lessonText(lesson.title))} @keydown=${this.#key} @hour-picked=${(e: CustomEvent<number>) => (this.hour = e.detail)}>
         <p class="question">${lessonText(lesson.question)}</p>
-        ${this.#predict(lesson)}${this.#slider(lesson)}
-        <div class="buttons">
-          ${this.revealed ? nothing : html`<button type="button" class="strong" @click=${this.#reveal}>${w.reveal}</button>`}
-          ${!this.revealed && !this.dug && lesson.pictures.includes("tree") ? html`<button type="button" @click=${() => (this.dug = true)}>${w.spade}</button>` : nothing}
-          ${this.revealed && lesson.points.length > 1 ? html`<button type="button" aria-pressed=${this.frozen >= 0} @click=${this.#freeze}>${this.frozen >= 0 ? w.thaw : w.freeze}</button>` : nothing}
-          <button type="button" @click=${() => this.#begin()}>${w.reset}</button>
-        </div>
-        <div role="status">${this.#state(lesson)}</div>
-        ${this.#results(lesson)}
+        ${this.#votes(lesson)}
+        <div class="controls">${this.#slider(lesson)}${this.#buttons(lesson)}</div>
+        <div role="status">${lessonState({ ...shown, revealed: this.revealed, guess: this.guess }, this.#sweep)}</div>
+        ${this.#results(shown)}
       </section>
-      ${this.#choose()}
+      <rl-lesson-shelf .lessons=${this.lessons} .current=${lesson.id} .wall=${this.wall}
+        @lesson-chosen=${(e: CustomEvent<string>) => this.#go(e.detail)} @lesson-opened=${(e: CustomEvent<string>) => this.#opened(e.detail)}>
+        <button type="button" @click=${() => (this.paper = true)}>${w.handout}</button>
+      </rl-lesson-shelf>
     `;
   }
 
-  get #lessons(): readonly Lesson[] {
-    return [...this.#own, ...this.added];
-  }
-
   get #lesson(): Lesson {
-    return this.#lessons.find(({ id }) => id === this.scene?.lesson) ?? this.#lessons[0]!;
+    return this.lessons.find(({ id }) => id === this.scene?.lesson) ?? this.lessons[0]!;
   }
 
   get #at(): number {
     return Math.min(this.scene.point, this.#lesson.points.length - 1);
   }
 
+  #shown(lesson: Lesson): ShownLesson {
+    const hour = this.hour < 0 ? lesson.hour : this.hour;
+    const open = this.revealed ? "all" : this.measured ? "tension" : this.dug ? "soil" : "face";
+    const { answers } = this.#sweep;
+    return { lesson, answers, file: this.file, hour, wall: this.wall, point: this.#at, on: this.on, open };
+  }
+
   #begin(): void {
     this.revealed = false;
     this.dug = false;
+    this.measured = false;
+    this.on = false;
+    this.hour = -1;
     this.guess = -1;
     this.frozen = -1;
     this.votes = [];
   }
 
-  #predict({ predict }: Lesson): TemplateResult | typeof nothing {
+  #votes({ predict }: Lesson): TemplateResult | typeof nothing {
     const w = classWords();
     if (predict.kind === "point") return nothing;
     return html`<div class="votes" role="group" aria-label=${w.votes}>${predict.options.map(
@@ -142,83 +153,70 @@ export class ClassPage extends LitElement {
       <input type="range" min="0" max=${points.length - 1} step="1" .value=${String(at)} aria-valuetext=${points[at]!.label} @input=${(e: Event) => this.#move(Number((e.target as HTMLInputElement).value))}></label>`;
   }
 
-  #state(lesson: Lesson): TemplateResult | typeof nothing {
+  #buttons(lesson: Lesson): TemplateResult {
     const w = classWords();
-    const { faults, message, answers, all, done } = this.#sweep;
-    if (faults.length > 0 || message !== "") {
-      return html`<p class="failed"><strong>${w.failed}.</strong> ${faults.map((fault) => words.states.fault(fault))} ${message}</p>`;
-    }
-    if (this.revealed && !done) return html`<p class="small">${w.computing(answers.length, all)}</p>`;
-    if (!this.revealed) {
-      const said =
-        lesson.predict.kind === "point" && this.guess >= 0 ? w.guessAt(lesson.points[this.guess]!.label) : "";
-      return html`<p class="small">${said} ${w.hidden}</p>`;
-    }
-    return html`<p class="answer">${lessonText(lesson.reveal)}</p>`;
-  }
-
-  #results(lesson: Lesson): TemplateResult {
-    const { answers } = this.#sweep;
-    const shown = { lesson, answers, file: this.file, hour: lesson.hour, wall: this.wall };
-    const open = this.revealed ? "all" : this.dug ? "soil" : "face";
-    const compared = this.revealed && this.frozen >= 0 && this.frozen !== this.#at;
-    const w = classWords();
-    return html`
-      ${compared ? html`<h2>${w.frozenAt(lesson.points[this.frozen]!.label)}</h2>${lessonPictures({ ...shown, point: this.frozen, open })}<h2>${w.nowAt(lesson.points[this.#at]!.label)}</h2>` : nothing}
-      ${lessonPictures({ ...shown, point: this.#at, open })}
-      ${this.revealed ? lessonSweep({ ...shown, at: this.#at, guess: this.guess, frozen: this.frozen }) : nothing}
-    `;
-  }
-
-  #choose(): TemplateResult {
-    const w = classWords();
-    return html`<div class="choose">
-      <rl-choice-field .label=${`${w.lesson}:`} .value=${this.#lesson.id} .choices=${this.#lessons.map(({ id, title }) => ({ value: id, text: lessonText(title) }))}
-        @choice-changed=${(e: CustomEvent<string>) => this.#go(e.detail)}></rl-choice-field>
-      <button type="button" @click=${() => (this.paper = true)}>${w.handout}</button>
-      <p class="small">${w.keys}</p>
-      <label class="file">${w.open} <input type="file" accept=".json,application/json" @change=${this.#open}></label>
-      <p class="small">${w.openHint}</p>
-      <div role="status">${this.fileFaults.length > 0 ? html`<p class="failed">${w.faults}</p><ul lang="en">${this.fileFaults.map((fault) => html`<li>${fault}</li>`)}</ul>` : nothing}</div>
+    const quiz = lesson.pictures.includes("tree") && !this.revealed;
+    const { dug, measured, revealed, frozen } = this;
+    return html`<div class="buttons">
+      ${quiz && !dug ? html`<button type="button" ?disabled=${!this.#voted} @click=${() => this.#dig()}>${this.#voted ? w.spade : w.spadeLocked}</button>` : nothing}
+      ${quiz && !measured ? html`<button type="button" ?disabled=${!dug} @click=${() => this.#measure()}>${dug ? w.tensiometer : w.tensiometerLocked}</button>` : nothing}
+      ${revealed ? nothing : html`<button type="button" class="strong" @click=${() => this.#reveal()}>${w.reveal}</button>`}
+      ${lesson.switch === undefined || !revealed ? nothing : html`<button type="button" class="switch" role="switch" aria-checked=${this.on} @click=${() => this.#flip()}>${lessonText(lesson.switch.label)}</button>`}
+      ${revealed && lesson.points.length > 1 ? html`<button type="button" aria-pressed=${frozen >= 0} @click=${() => this.#freeze()}>${frozen >= 0 ? w.thaw : w.freeze}</button>` : nothing}
+      <button type="button" @click=${() => this.#startAgain()}>${w.reset}</button>
     </div>`;
   }
 
-  #paper(): TemplateResult {
+  #results(shown: ShownLesson): TemplateResult {
+    const { lesson, point } = shown;
+    const compared = this.revealed && this.frozen >= 0 && this.frozen !== point;
     const w = classWords();
-    return html`<div class="buttons no-print">
-        <button type="button" @click=${() => (this.paper = false)}>${w.closeHandout}</button>
-        <button type="button" class="strong" @click=${() => window.print()}>${w.print}</button>
-        <label><input type="checkbox" .checked=${this.withKey} @change=${(e: Event) => (this.withKey = (e.target as HTMLInputElement).checked)}> ${w.withKey}</label>
-      </div>${handout(this.#lessons, this.withKey)}`;
+    return html`
+      ${compared ? html`<h2>${w.frozenAt(lesson.points[this.frozen]!.label)}</h2>${lessonPictures({ ...shown, point: this.frozen })}<h2>${w.nowAt(lesson.points[point]!.label)}</h2>` : nothing}
+      ${lessonPictures(shown)}
+      ${this.revealed ? lessonSweep({ ...shown, at: point, guess: this.guess, frozen: this.frozen }) : nothing}
+    `;
+  }
+
+  #paper(): TemplateResult {
+    return handoutPage(this.lessons, this.withKey, {
+      close: () => (this.paper = false),
+      setKey: (withKey) => (this.withKey = withKey),
+    });
   }
 
   #key(event: KeyboardEvent): void {
-    if (event.ctrlKey || event.metaKey || event.altKey) return;
-    const inside = event.composedPath()[0];
-    const onControl = inside instanceof HTMLButtonElement || inside instanceof HTMLInputElement;
-    const key = event.key.toLowerCase();
-    const lesson = this.#lesson;
-    const does: Readonly<Record<string, (() => void) | undefined>> = {
-      arrowright: onControl ? undefined : () => this.#move(this.#at + 1),
-      arrowleft: onControl ? undefined : () => this.#move(this.#at - 1),
-      " ": onControl ? undefined : () => this.#reveal(),
-      f: () => this.revealed && this.#freeze(),
-      r: () => this.#begin(),
-      n: () => this.#step(1),
-      p: () => this.#step(-1),
-    };
-    const vote = Number(key) - 1;
-    const options = lesson.predict.kind === "choice" ? lesson.predict.options.length : 0;
-    const act = vote >= 0 && vote < options ? () => this.#vote(vote) : does[key];
-    if (act === undefined) return;
-    event.preventDefault();
-    act();
+    const { predict } = this.#lesson;
+    lessonKey(event, predict.kind === "choice" ? predict.options.length : 0, {
+      move: (by) => this.#move(this.#at + by),
+      reveal: () => this.#reveal(),
+      dig: () => this.#dig(),
+      readTension: () => this.#measure(),
+      flip: () => this.#flip(),
+      freeze: () => this.#freeze(),
+      startAgain: () => this.#startAgain(),
+      step: (by) => this.#step(by),
+      moveHour: (by) => this.#moveHour(by),
+      vote: (i) => this.#vote(i),
+    });
+  }
+
+  get #voted(): boolean {
+    return this.#lesson.predict.kind === "point" || this.votes.some((count) => count > 0);
   }
 
   #vote(i: number): void {
     const votes = [...this.votes];
     votes[i] = (votes[i] ?? 0) + 1;
     this.votes = votes;
+  }
+
+  #dig(): void {
+    if (this.#voted && this.#lesson.pictures.includes("tree")) this.dug = true;
+  }
+
+  #measure(): void {
+    if (this.dug) this.measured = true;
   }
 
   #move(point: number): void {
@@ -228,16 +226,32 @@ export class ClassPage extends LitElement {
     this.#change((s) => ({ ...s, point: at }));
   }
 
+  #moveHour(by: number): void {
+    if (!this.revealed && !this.dug) return;
+    const hours = this.#sweep.answers[0]?.result.hours.rows ?? 1;
+    this.hour = Math.max(0, Math.min(hours - 1, (this.hour < 0 ? this.#lesson.hour : this.hour) + by));
+  }
+
   #reveal(): void {
     this.revealed = true;
   }
 
+  #flip(): void {
+    if (this.revealed && this.#lesson.switch !== undefined) this.on = !this.on;
+  }
+
   #freeze(): void {
-    this.frozen = this.frozen >= 0 ? -1 : this.#at;
+    if (this.revealed && this.#lesson.points.length > 1) this.frozen = this.frozen >= 0 ? -1 : this.#at;
+  }
+
+  /** Everything of the lesson as it was when it was opened, the slider too. */
+  #startAgain(): void {
+    this.#begin();
+    this.#change((s) => ({ ...s, point: 0 }));
   }
 
   #step(by: number): void {
-    const all = this.#lessons;
+    const all = this.lessons;
     const next = all[(all.indexOf(this.#lesson) + by + all.length) % all.length]!;
     this.#go(next.id);
   }
@@ -247,16 +261,9 @@ export class ClassPage extends LitElement {
     this.#change((s) => ({ ...s, lesson, point: 0 }));
   }
 
-  async #open(event: Event): Promise<void> {
-    const input = event.target as HTMLInputElement;
-    const file = input.files?.[0];
-    if (!file) return;
-    const read = readLesson(await file.text());
-    input.value = "";
-    this.fileFaults = read.ok ? [] : read.faults;
-    if (!read.ok) return;
-    this.added = [...this.added.filter(({ id }) => id !== read.lesson.id), read.lesson];
-    this.#go(read.lesson.id);
+  #opened(lesson: string): void {
+    this.lessons = everyLesson();
+    this.#go(lesson);
   }
 
   #change(edit: (scene: Scene) => Scene): void {

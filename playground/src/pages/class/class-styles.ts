@@ -27,18 +27,49 @@ export const classStyles = css`
   .tree .hidden { fill: var(--rule); }
   .sweeps { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(20rem, 100%), 1fr)); gap: 1.2rem 2.5rem; margin: 1rem 0; }
   .choose { border-top: 1px solid var(--rule); margin-top: 1.5rem; padding: 0.9rem 0 2rem; display: grid; gap: 0.5rem; justify-items: start; }
+  button:disabled { color: var(--ink-quiet); border-style: dashed; cursor: not-allowed; }
+  button.switch::before { content: ""; display: inline-block; width: 1.7em; height: 0.9em; border: 1.5px solid currentColor; border-radius: 0.5em; margin-right: 0.5em; vertical-align: -0.1em; background: radial-gradient(circle at 0.42em 50%, currentColor 0.3em, transparent 0.32em); }
+  button.switch[aria-checked="true"] { color: var(--paper); background: var(--ink); }
+  button.switch[aria-checked="true"]::before { background: radial-gradient(circle at 1.25em 50%, currentColor 0.3em, transparent 0.32em); }
+  .early { opacity: 0.45; }
+  .number { font-size: var(--size-body); line-height: 1.15; margin: 0 0 0.5rem; }
+  .number strong { font-size: var(--size-large); margin-right: 0.3em; }
+  .number span { color: var(--ink-quiet); }
+  .instruments { display: grid; justify-items: center; gap: 0.2rem; margin-top: 0.6rem; }
+  .gauge { width: min(13rem, 60%); }
+  .gauge text { font-size: 11px; fill: var(--ink-quiet); }
+  .gauge .said { font-size: 20px; font-weight: 650; fill: var(--ink); }
+  .gauge .dial { fill: none; stroke: var(--ink); stroke-width: 2; }
+  .gauge .hand { stroke: var(--ink); stroke-width: 3.5; stroke-linecap: round; }
+  .gauge .hub { fill: var(--ink); }
+  .drinks { font-size: 1.125rem; font-weight: 650; }
+  .cup { width: min(20rem, 90%); height: 0.7rem; }
+  .cup .drunk { fill: var(--below); }
+  .cup .wanted { fill: none; stroke: var(--ink); vector-effect: non-scaling-stroke; }
+  .verdict { font-size: 1.125rem; margin: 0.2rem 0; }
+  .sources { margin: 0.5rem 0 0; padding-left: 1.1em; }
+  .failed table { border-collapse: collapse; font-size: var(--size-small); }
+  .failed :is(th, td) { text-align: left; vertical-align: top; padding: 0.2em 0.9em 0.2em 0; border-bottom: 1px solid var(--rule); font-weight: 400; overflow-wrap: anywhere; }
+  details summary { cursor: pointer; }
+  details :is(dl, ul, p) { font-size: var(--size-small); max-width: 46rem; }
+  dt { font-weight: 650; }
+  dd { margin: 0 0 0.4em 1em; }
+  .measures { columns: 2 16rem; padding-left: 1.1em; }
   .failed { border-left: 4px solid var(--ink); padding-left: 0.8rem; }
   .handout { max-width: 46rem; padding: 0 0 3rem; }
   .handout h2 { margin: 1.1rem 0 0.2rem; }
   .handout .line { border-bottom: 1px solid var(--ink); min-height: 1.9em; margin: 0.4rem 0; color: var(--ink-quiet); }
   .handout .box { display: inline-block; border: 1.2px solid var(--ink); padding: 0 0.5em; margin: 0.15em 0.3em 0.15em 0; }
+  .handout .blank { display: inline-block; min-width: 5em; border-bottom: 1px solid var(--ink); }
+  .handout table { border-collapse: collapse; }
+  .handout :is(th, td) { text-align: left; font-weight: 400; padding: 0.25em 1.2em 0.25em 0; border-bottom: 1px solid var(--rule-strong); }
   .handout .key { font-weight: 650; }
   .handout li { break-inside: avoid; margin-bottom: 0.6rem; }
   @media (max-width: 700px) {
     h1 { font-size: 1.25rem; }
     .question { font-size: 1.0625rem; }
   }
-  :host([wall]) :is(.choose .small, .file, rl-number-table) { display: none; }
+  :host([wall]) rl-number-table { display: none; }
   :host([wall]) .columns > figure > p { display: none; }
   @media print { .no-print { display: none; } }
 `;

@@ -1,7 +1,10 @@
 import { html, nothing, type TemplateResult } from "lit";
-import { column } from "rootledger";
+import { column, measure } from "rootledger";
 import { emittersOfTree, openNearest } from "rootledger/lines";
+import { airMemory } from "rootledger/water";
 import { rowOf } from "../../charts/arm-picture.js";
+import "../../charts/leak-chart.js";
+import "../../charts/pulse-air-chart.js";
 import "../../charts/row-plan.js";
 import "../../charts/section-chart.js";
 import "../../charts/storage-chart.js";
@@ -9,25 +12,18 @@ import { treeFace } from "../../charts/tree-face.js";
 import "../../charts/window-bar.js";
 import type { DemoFile } from "../../state/demo.js";
 import { classWords } from "../../text/class-words.js";
+import { amount } from "../../text/number-format.js";
 import { depthText, waterText } from "../../text/quantity.js";
 import { words } from "../../text/words.js";
-import type { SweepAnswer } from "../../worker/protocol.js";
-import { type ArmView, viewOf } from "../arm-pictures.js";
+import type { ArmView } from "../arm-pictures.js";
 import { waterAxes, wettestDay } from "../findings.js";
 import { type Lesson, lessonText } from "./lesson.js";
 import { lessonBlock } from "./lesson-block.js";
-
-export interface ShownLesson {
-  readonly lesson: Lesson;
-  /** In the order of the lesson's files. */
-  readonly answers: readonly SweepAnswer[];
-  readonly file: DemoFile;
-  readonly hour: number;
-  readonly wall: boolean;
-  readonly point: number;
-  /** All, the soil without its numbers, or only what the road shows. */
-  readonly open: "all" | "soil" | "face";
-}
+import { damagePicture } from "./lesson-damage.js";
+import { switches } from "./lesson-files.js";
+import { lessonNumber, unitOfMeasure } from "./lesson-numbers.js";
+import { instruments } from "./lesson-quiz.js";
+import { type ShownLesson, viewAt, viewOfAnswer } from "./lesson-view.js";
 
 /** The pictures of one point of the slider, column by column; before the reveal only what gives nothing away. */
 export function lessonPictures(shown: ShownLesson): TemplateResult | typeof nothing {
@@ -35,42 +31,107 @@ export function lessonPictures(shown: ShownLesson): TemplateResult | typeof noth
   const columns = lesson.columns.map(({ name }, i) => ({ name: lessonText(name), i }));
   const face = lesson.pictures.includes("tree");
   if (open === "face" && !face) return nothing;
+  const whole = open === "all" && lesson.pictures.includes("window");
+  const damage = open === "all" && lesson.pictures.includes("damage");
+  const perColumn = face || !(whole || damage) || lesson.pictures.length > 1;
   return html`<div class="columns" data-count=${columns.length}>
-    ${lesson.pictures.includes("window") && open === "all" ? html`<div class="wide">${windowBar(shown)}</div>` : nothing}
-    ${columns.map(({ name, i }) => {
-      const view = viewAt(shown, i);
-      return html`<figure><h2>${name}</h2>
+    ${whole ? html`<div class="wide">${windowBar(shown)}</div>` : nothing}
+    ${damage ? html`<div class="wide">${damagePicture(shown)}</div>` : nothing}
+    ${
+      perColumn
+        ? columns.map(({ name, i }) => {
+            const view = viewAt(shown, i);
+            return html`<figure><h2>${name}</h2>
         ${face ? treeFace(classWords().tree) : nothing}
-        ${open === "face" || !view ? nothing : soil(shown, view, i)}</figure>`;
-    })}
+        ${open === "face" || !view ? nothing : oneColumn(shown, view, i)}</figure>`;
+          })
+        : nothing
+    }
   </div>`;
 }
 
-function soil(
-  { lesson, hour, open, wall, answers, file, point }: ShownLesson,
-  view: ArmView,
-  i: number,
-): TemplateResult {
+/** One column: its number, its pictures, and the sentence beneath. */
+function oneColumn(shown: ShownLesson, view: ArmView, i: number): TemplateResult {
+  const { lesson, hour, open, wall } = shown;
   const has = (name: Lesson["pictures"][number]): boolean => lesson.pictures.includes(name);
   const { picture } = view;
   const at = Math.min(hour, picture.hours - 1);
   const row = rowOf(picture, at) ?? 0;
-  const days = picture.hours / 24;
-  const all = answers.map((answer) => viewOfAnswer(answer, lesson, file));
-  const axis = waterAxes([all.map((v) => v.picture)])[0]!;
   return html`
+    ${open === "all" ? number(shown, i) : nothing}
     ${has("section") ? html`<rl-section-chart .arm=${picture} .hour=${at} axes ?compact=${wall}></rl-section-chart>` : nothing}
+    ${has("tree") && (open === "tension" || open === "all") ? instruments(shown, view, i) : nothing}
     ${has("section") && open === "all" ? html`<p>${words.section.title(lessonText(lesson.columns[i]!.name), words.time.at("", at).replace(/^, /, ""), [picture.airlessShare[row]!], [picture.thirstyShare[row]!])}</p>` : nothing}
-    ${has("storage") && open === "all" ? html`<rl-storage-chart .arm=${picture} .hour=${at} .firstDay=${0} .days=${days} .lowMm=${axis.lowMm} .highMm=${axis.highMm} .mostRainMm=${wettestDay(picture.rainMm)}></rl-storage-chart>` : nothing}
-    ${has("plan") ? plan(lesson, point, i, file) : nothing}`;
+    ${has("pulses") ? pulses(view, at) : nothing}
+    ${has("storage") && open === "all" ? storage(shown, view, at) : nothing}
+    ${has("leak") ? leak(shown, view) : nothing}
+    ${has("plan") ? plan(shown, i) : nothing}`;
 }
 
-function plan(lesson: Lesson, point: number, i: number, file: DemoFile): TemplateResult {
-  const { layout, rootRadiusM, canopyDiameterM, wettedRadiusM, pluggedPerTree } = lessonBlock(file, lesson, point, i);
+/** The first measure of the lesson, large enough for the last row of the room. */
+function number(shown: ShownLesson, i: number): TemplateResult | typeof nothing {
+  const id = shown.lesson.measures[0]!;
+  const value = lessonNumber(shown, id, i);
+  if (value === undefined || Number.isNaN(value)) return nothing;
+  return html`<p class="number"><strong>${amount(value, 3)} ${unitOfMeasure(id)}</strong> <span>${classWords().measures[id]}</span></p>`;
+}
+
+function storage({ lesson, answers, file, on }: ShownLesson, { picture }: ArmView, at: number): TemplateResult {
+  const half = lesson.points.length * lesson.columns.length;
+  const shown = on && switches(lesson) ? answers.slice(half) : answers.slice(0, half);
+  const axis = axisOf(shown, () => waterAxes([shown.map((a) => viewOfAnswer(a, lesson, file).picture)])[0]!);
+  const all = Math.ceil(picture.hours / 24);
+  const { firstDay, days } = lesson.view ?? { firstDay: 0, days: all };
+  const first = Math.min(firstDay, all - 1);
+  return html`<rl-storage-chart .arm=${picture} .hour=${at} .firstDay=${first} .days=${Math.min(days, all - first)} .lowMm=${axis.lowMm} .highMm=${axis.highMm} .mostRainMm=${wettestDay(picture.rainMm)}></rl-storage-chart>`;
+}
+
+type Axis = ReturnType<typeof waterAxes>[number];
+let kept: { readonly last: unknown; readonly count: number; readonly axis: Axis } | undefined;
+
+/** Axis over all points, found anew only when another answer has come. */
+function axisOf(shown: readonly object[], make: () => Axis): Axis {
+  const last = shown.at(-1);
+  if (kept?.last !== last || kept?.count !== shown.length) kept = { last, count: shown.length, axis: make() };
+  return kept.axis;
+}
+
+function pulses({ result, tree, picture }: ArmView, at: number): TemplateResult {
+  const fromH = Math.floor(at / 24) * 24;
+  const day = airMemory(result, { tree })
+    .filter(({ opensH }) => opensH >= fromH && opensH < fromH + 24)
+    .map(({ opensH, closesH, before }) => ({
+      opensH: opensH - fromH,
+      closesH: Math.min(24, closesH - fromH),
+      before,
+    }));
+  const airlessShare = picture.airlessShare.slice(fromH, fromH + 24);
+  return html`<rl-pulse-air-chart .day=${{ airlessShare, pulses: day }}></rl-pulse-air-chart>`;
+}
+
+function leak(shown: ShownLesson, { result, tree }: ArmView): TemplateResult {
+  const litres = (of: ArmView): number => measure(of.result, "below-roots").values[of.tree]!;
+  const all = shown.answers.map((answer) => viewOfAnswer(answer, shown.lesson, shown.file));
+  const nitrogenG = result.measures.find(({ id }) => id === "nitrogen-below-roots")?.values[tree];
+  const leaked = {
+    litres: litres({ result, tree } as ArmView),
+    mostLitres: Math.max(1, ...all.map(litres)),
+    nitrogenG,
+  };
+  return html`<rl-leak-chart .leak=${leaked}></rl-leak-chart>`;
+}
+
+function plan({ lesson, point, file, on }: ShownLesson, i: number): TemplateResult {
+  return html`<rl-row-plan still .data=${planData(lesson, point, i, file, on)}></rl-row-plan>`;
+}
+
+function planData(lesson: Lesson, point: number, i: number, file: DemoFile, on: boolean): object {
+  const block = lessonBlock(file, lesson, { point, column: i, on });
+  const { layout, rootRadiusM, canopyDiameterM, wettedRadiusM, pluggedPerTree } = block;
   const emitters = emittersOfTree(layout);
   const open = openNearest(emitters, Math.max(1, emitters.length - pluggedPerTree));
   const { offsetsM, treeSpacingM, rowSpacingM } = layout;
-  return html`<rl-row-plan still .data=${{ emitters, open, treeSpacingM, rowSpacingM, canopyDiameterM, offsetsM, wettedRadiusM, rootRadiusM }}></rl-row-plan>`;
+  return { emitters, open, treeSpacingM, rowSpacingM, canopyDiameterM, offsetsM, wettedRadiusM, rootRadiusM };
 }
 
 function windowBar(shown: ShownLesson): TemplateResult {
@@ -87,30 +148,4 @@ function windowBar(shown: ShownLesson): TemplateResult {
   });
   const { days } = views[0]!.result;
   return html`<rl-window-bar .tubes=${tubes} .demandL=${column(days, "wanted").values[0] ?? 0}></rl-window-bar>`;
-}
-
-/** What one column shows at the point, once it has been computed. */
-export function viewAt(
-  { lesson, answers, file, point }: Pick<ShownLesson, "lesson" | "answers" | "file" | "point">,
-  column: number,
-): ArmView | undefined {
-  const answer = answers.find(({ index }) => index === point * lesson.columns.length + column);
-  return answer && viewOfAnswer(answer, lesson, file);
-}
-
-const made = new WeakMap<SweepAnswer, ArmView>();
-
-function viewOfAnswer(answer: SweepAnswer, lesson: Lesson, file: DemoFile): ArmView {
-  let view = made.get(answer);
-  if (!view) {
-    const { tree = "mean" } = lesson.columns[answer.index % lesson.columns.length]!;
-    const facts = {
-      letters: [],
-      seasonStart: answer.result.startDate,
-      canopyDiameterM: file.block.tree.canopyDiameterM,
-    };
-    view = viewOf(answer.result, tree, "", { ground: answer.ground, firstDay: 0 }, facts);
-    made.set(answer, view);
-  }
-  return view;
 }

@@ -1,23 +1,17 @@
 import { html, type TemplateResult } from "lit";
-import { measure } from "rootledger";
-import { emittersOfTree, openNearest, plugPlan } from "rootledger/lines";
 import type { TableData } from "../../charts/number-table.js";
 import "../../charts/number-table.js";
 import "../../charts/sweep-chart.js";
 import type { SweepData } from "../../charts/sweep-chart.js";
 import { classWords } from "../../text/class-words.js";
 import { amount } from "../../text/number-format.js";
-import { measured, measuredUnit } from "../../text/quantity.js";
-import type { Lesson } from "./lesson.js";
 import { lessonText } from "./lesson.js";
-import { lessonBlock } from "./lesson-block.js";
-import { type ShownLesson, viewAt } from "./lesson-pictures.js";
-
-type Swept = Pick<ShownLesson, "lesson" | "answers" | "file">;
+import { type LessonMeasure, lessonNumber, unitOfMeasure } from "./lesson-numbers.js";
+import type { LessonRuns } from "./lesson-view.js";
 
 /** How the lesson's measures answer to its slider, one chart each, and their numbers. */
 export function lessonSweep(
-  shown: Swept & { readonly at: number; readonly guess: number; readonly frozen: number },
+  shown: LessonRuns & { readonly at: number; readonly guess: number; readonly frozen: number },
 ): TemplateResult {
   const { lesson, at, guess, frozen } = shown;
   const charts = lesson.measures.map((id) => sweepData(shown, id));
@@ -30,36 +24,34 @@ export function lessonSweep(
   }</div><rl-number-table .data=${() => table(charts)}></rl-number-table>`;
 }
 
-function sweepData(shown: Swept, id: Lesson["measures"][number]): SweepData {
+let drawn: { readonly of: readonly unknown[]; readonly data: Map<LessonMeasure, SweepData> } | undefined;
+
+/** The same object while nothing but the slider has moved, so that only marks are drawn anew. */
+function sweepData(shown: LessonRuns, id: LessonMeasure): SweepData {
+  const of = [shown.answers, shown.lesson, shown.on];
+  if (!drawn || drawn.of.some((value, i) => value !== of[i])) drawn = { of, data: new Map() };
+  let data = drawn.data.get(id);
+  if (!data) {
+    data = made(shown, id);
+    drawn.data.set(id, data);
+  }
+  return data;
+}
+
+function made(shown: LessonRuns, id: LessonMeasure): SweepData {
   const { lesson } = shown;
-  const unit = id === "thirsty" || id === "airless" ? "h" : "L";
   return {
     measure: classWords().measures[id],
-    unit: measuredUnit(unit, {}),
+    unit: unitOfMeasure(id),
     points: lesson.points.map(({ label }) => label),
     columns: lesson.columns.map(({ name }, column) => ({
       name: lessonText(name),
       values: lesson.points.map((_, point) => {
-        const value = valueAt(shown, id, point, column);
-        return value === undefined ? undefined : measured(value, unit);
+        const value = lessonNumber({ ...shown, point }, id, column);
+        return value === undefined || Number.isNaN(value) ? undefined : value;
       }),
     })),
   };
-}
-
-function valueAt(shown: Swept, id: Lesson["measures"][number], point: number, column: number): number | undefined {
-  if (id === "on-roots" || id === "on-nothing") return onRoots(shown, id, point, column);
-  const view = viewAt({ ...shown, point }, column);
-  if (!view) return undefined;
-  return id === "window-litres" ? view.result.window.litresPerTree : measure(view.result, id).values[view.tree];
-}
-
-function onRoots({ file, lesson }: Swept, id: "on-roots" | "on-nothing", point: number, column: number): number {
-  const block = lessonBlock(file, lesson, point, column);
-  const emitters = emittersOfTree(block.layout);
-  const open = openNearest(emitters, Math.max(1, emitters.length - block.pluggedPerTree));
-  const { usefulShare } = plugPlan({ ...block, open, pressureCompensating: true });
-  return block.litresPerDay * (id === "on-roots" ? usefulShare : 1 - usefulShare);
 }
 
 function table(charts: readonly SweepData[]): TableData {

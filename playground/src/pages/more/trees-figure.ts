@@ -67,6 +67,7 @@ export class TreesFigure extends LitElement {
     this.#asked = key;
     const { soils, programmes } = this.scene;
     this.#sweep.ask(
+      file,
       soils.flatMap((_, soil) =>
         programmes.flatMap((_, programme) =>
           treeNames.map((tree) => ({ file: scenarioFileOf(file, soil, programme, "tree"), tree })),
@@ -79,8 +80,10 @@ export class TreesFigure extends LitElement {
   override render(): TemplateResult | typeof nothing {
     if (!this.compared) return nothing;
     const w = soilMoreWords();
-    const { answers, all, done, faults, message } = this.#sweep;
-    const failed = faults.length > 0 || message !== "";
+    const { answers, all, done, trouble } = this.#sweep;
+    const failed = trouble !== undefined;
+    const faults = trouble?.kind === "faults" ? trouble.faults : [];
+    const message = trouble?.kind === "failed" ? trouble.message : "";
     return html`<h2>${w.trees}</h2><p class="small">${w.treesWhat}</p>
       <div role="status">${done ? nothing : failed ? html`<p class="failed"><strong>${w.treesFailed}.</strong> ${faults.map((f) => words.states.fault(f))} ${message}</p>` : html`<p>${w.treesRunning(answers.length, all)}</p>`}</div>
       ${done ? this.scene.soils.map((_, soil) => this.#soil(soil)) : nothing}`;
