@@ -56,8 +56,11 @@ export class PulseAirChart extends LitElement {
       <path class="edge" d=${`M${x(0)} ${base}${path}`}></path>
       ${day.pulses.map(({ opensH, closesH }) => svg`<rect class="run" x=${x(opensH)} width=${Math.max(2, x(closesH) - x(opensH))} y=${base + em * 0.35} height=${em * 0.7}></rect>`)}
       ${day.pulses.map(
-        ({ opensH, before }, i) => svg`<circle class="dot" cx=${x(opensH)} cy=${y(before)} r=${em * 0.32}></circle>
-          ${before > 0.005 && (day.pulses.length < 5 || i % 2 === 1) ? svg`<text class="halo strong" x=${x(opensH)} y=${y(before) - em * 0.6} text-anchor="middle">${percent(before)}</text>` : nothing}`,
+        (
+          { opensH, before },
+          i,
+        ) => svg`<circle class="dot" cx=${x(Math.floor(opensH))} cy=${y(before)} r=${em * 0.32}></circle>
+          ${before > 0.005 && (day.pulses.length < 5 || i % 2 === 1) ? svg`<text class="halo strong" x=${x(Math.floor(opensH))} y=${y(before) - em * 0.6} text-anchor="middle">${percent(before)}</text>` : nothing}`,
       )}
       ${[0, 6, 12, 18, 24].map((hour) => svg`<text x=${x(hour)} y=${base + em * 2.1} text-anchor=${hour === 24 ? "end" : "middle"}>${hour === 24 ? "24:00" : clock(hour)}</text>`)}
       <text x=${left} y=${base + em * 3.1}>${w.memoryKey}</text>

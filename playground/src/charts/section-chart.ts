@@ -18,6 +18,7 @@ export class SectionChart extends LitElement {
     axes: { type: Boolean },
     compact: { type: Boolean },
     caption: { type: String },
+    reachCm: { type: Number },
   };
   declare arm: ArmPicture | undefined;
   declare hour: number;
@@ -26,6 +27,8 @@ export class SectionChart extends LitElement {
   declare compact: boolean;
   /** Short text in the sky, for instance a time of day. */
   declare caption: string;
+  /** Half-width that pictures side by side share, cm. */
+  declare reachCm: number;
 
   static override styles = css`
     :host { display: block; position: relative; }
@@ -56,6 +59,7 @@ export class SectionChart extends LitElement {
     this.axes = false;
     this.compact = false;
     this.caption = "";
+    this.reachCm = 0;
   }
 
   override connectedCallback(): void {
@@ -74,7 +78,7 @@ export class SectionChart extends LitElement {
   override willUpdate(): void {
     const { width, em } = this.#size;
     if (!this.arm || width === 0) return;
-    const key = [this.arm, width, em, this.axes, this.compact];
+    const key = [this.arm, width, em, this.axes, this.compact, this.reachCm];
     if (this.#painter && key.every((part, i) => part === this.#madeFor[i])) return;
     this.#madeFor = key;
     this.#frame = sectionFrame(this.arm.section, {
@@ -82,6 +86,7 @@ export class SectionChart extends LitElement {
       left: this.axes ? em * gutterEm : 0,
       em,
       compact: this.compact,
+      reachCm: this.reachCm,
     });
     this.#painter = new SoilPainter(this.arm, this.#frame, soilColours(), em);
   }

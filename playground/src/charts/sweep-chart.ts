@@ -57,7 +57,10 @@ export class SweepChart extends LitElement {
     if (!data || width === 0) return nothing;
     const w = classWords();
     const left = em * 2.6;
-    const right = width - em;
+    const longest = data.columns.length > 1 ? Math.max(...data.columns.map(({ name }) => name.length)) * em * 0.5 : 0;
+    /** Names stand at the ends of their lines where there is room, else beneath. */
+    const beside = longest > 0 && longest < width * 0.28;
+    const right = width - (beside ? longest + em * 0.8 : em);
     const top = em * 1.6;
     const height = top + em * 7;
     const x = scalePoint(
@@ -66,6 +69,11 @@ export class SweepChart extends LitElement {
     );
     const most = max(data.columns.flatMap((c) => c.values.filter((v) => v !== undefined))) ?? 1;
     const y = scaleLinear([0, most > 0 ? most * 1.08 : 1], [height, top]);
+    const labels = apart(
+      data.columns.map((c) => y(c.values.filter((v) => v !== undefined).at(-1) ?? 0) + em * 0.28),
+      em,
+    );
+    const late = (i: number): boolean => place(i) > width * 0.8;
     const place = (i: number): number => x(String(i)) ?? left;
     const summary = data.columns
       .map((c) =>
@@ -75,10 +83,10 @@ export class SweepChart extends LitElement {
         ),
       )
       .join(" ");
-    return html`<svg width=${width} height=${height + em * (1.6 + data.columns.length * 1.15)} role="img" aria-label=${`${data.measure}, ${data.unit}. ${summary}`}>
+    return html`<svg width=${width} height=${height + em * (1.6 + (beside || data.columns.length < 2 ? 0 : data.columns.length * 1.15))} role="img" aria-label=${`${data.measure}, ${data.unit}. ${summary}`}>
       <text class="strong" x="0" y=${em * 0.8}>${data.measure}, ${data.unit}</text>
       ${y.ticks(4).map((v) => svg`<line class="rule" x1=${left} x2=${right} y1=${y(v)} y2=${y(v)}></line><text x=${left - em * 0.4} y=${y(v) + em * 0.28} text-anchor="end">${amount(v)}</text>`)}
-      ${this.guess >= 0 ? svg`<line class="guess" x1=${place(this.guess)} x2=${place(this.guess)} y1=${top - em * 0.3} y2=${height}></line><text class="halo" x=${place(this.guess) + em * 0.3} y=${top + em * 0.4}>${w.guess}</text>` : nothing}
+      ${this.guess >= 0 ? svg`<line class="guess" x1=${place(this.guess)} x2=${place(this.guess)} y1=${top - em * 0.3} y2=${height}></line><text class="halo" x=${place(this.guess) + (late(this.guess) ? -em : em) * 0.3} y=${top + em * 0.1} text-anchor=${late(this.guess) ? "end" : "start"}>${w.guess}</text>` : nothing}
       ${data.columns.map((c, k) => {
         const known = c.values
           .map((v, i) => [i, v] as const)
@@ -96,11 +104,23 @@ export class SweepChart extends LitElement {
             ]) => svg`<circle class=${i === this.at ? "now" : "dot"} cx=${place(i)} cy=${y(v)} r=${em * (i === this.at ? 0.32 : 0.18)}></circle>
             ${i === this.frozen ? svg`<rect class="frozen" x=${place(i) - em * 0.4} y=${y(v) - em * 0.4} width=${em * 0.8} height=${em * 0.8}></rect>` : nothing}`,
           )}
-          ${data.columns.length > 1 ? svg`<line class="line" stroke-dasharray=${dashes[k] ?? "none"} x1=${left} x2=${left + em * 2} y1=${height + em * (2.1 + k * 1.15)} y2=${height + em * (2.1 + k * 1.15)}></line><text class="strong" x=${left + em * 2.5} y=${height + em * (2.4 + k * 1.15)}>${c.name}</text>` : nothing}`;
+          ${beside ? svg`<text class="strong halo" x=${right} y=${labels[k]!}>${c.name}</text>` : nothing}
+          ${data.columns.length > 1 && !beside ? svg`<line class="line" stroke-dasharray=${dashes[k] ?? "none"} x1=${left} x2=${left + em * 2} y1=${height + em * (2.1 + k * 1.15)} y2=${height + em * (2.1 + k * 1.15)}></line><text class="strong" x=${left + em * 2.5} y=${height + em * (2.4 + k * 1.15)}>${c.name}</text>` : nothing}`;
       })}
       ${data.points.map((p, i) => svg`<text x=${place(i)} y=${height + em * 1.1} text-anchor="middle">${p}</text>`)}
     </svg>`;
   }
+}
+
+/** Heights of labels moved so that none covers another, in the same order from top to bottom. */
+function apart(heights: readonly number[], em: number): readonly number[] {
+  const order = heights.map((_, i) => i).sort((a, b) => heights[a]! - heights[b]!);
+  const out = [...heights];
+  order.forEach((i, rank) => {
+    const above = order[rank - 1];
+    if (above !== undefined) out[i] = Math.max(out[i]!, out[above]! + em);
+  });
+  return out;
 }
 
 customElements.define("rl-sweep-chart", SweepChart);

@@ -29,15 +29,17 @@ export interface SectionRoom {
   readonly em: number;
   /** Two soils must fit on one screen. */
   readonly compact: boolean;
+  /** Half-width that pictures side by side share, cm; 0 where each has its own. */
+  readonly reachCm: number;
 }
 
 export function sectionFrame(
   section: Result["section"],
-  { width: fullWidth, left, em, compact }: SectionRoom,
+  { width: fullWidth, left, em, compact, reachCm }: SectionRoom,
 ): SectionFrame {
   const { laneEdgesCm, layerEdgesCm, lanes, layers } = section;
   const midAlleyCm = laneEdgesCm[lanes]!;
-  const halfWidthCm = Math.min(midAlleyCm, Math.max(leastHalfWidthCm, rootedToCm(section) * 1.06));
+  const halfWidthCm = Math.min(midAlleyCm, Math.max(leastHalfWidthCm, rootedReachCm(section), reachCm));
   const depthCm = layerEdgesCm[layers]!;
   const width = fullWidth - left;
   const scale = width / (2 * halfWidthCm);
@@ -56,6 +58,9 @@ export function sectionFrame(
     y: (cm) => skyHeight + (cm / depthCm) * soilHeight,
   };
 }
+
+/** How far the picture of a section reaches so that its roots are in it, cm from the tree row. */
+export const rootedReachCm = (section: Result["section"]): number => rootedToCm(section) * 1.06;
 
 /** Outer edge of the lanes that have roots, cm from the tree row. */
 function rootedToCm({ rootShare, laneEdgesCm, lanes, layers }: Result["section"]): number {

@@ -14,7 +14,7 @@ import { lessonKey } from "./lesson-keys.js";
 import { lessonPictures } from "./lesson-pictures.js";
 import "./lesson-shelf.js";
 import { lessonState } from "./lesson-state.js";
-import { lessonSweep } from "./lesson-sweep.js";
+import { lessonSweep, lessonTable } from "./lesson-sweep.js";
 import type { ShownLesson } from "./lesson-view.js";
 
 /** Lessons for a class: predict, then reveal; one slider; freeze and compare; all of it by keyboard. */
@@ -98,8 +98,7 @@ export class ClassPage extends LitElement {
       ${lesson.id === this.scene.lesson ? nothing : html`<p class="failed">${w.lost(this.scene.lesson)}</p>`}
       <section class="stage" tabindex="0" aria-label=${w.stage(lessonText(lesson.title))} @keydown=${this.#key} @hour-picked=${(e: CustomEvent<number>) => (this.hour = e.detail)}>
         <p class="question">${lessonText(lesson.question)}</p>
-        ${this.#votes(lesson)}
-        <div class="controls">${this.#slider(lesson)}${this.#buttons(lesson)}</div>
+        <div class="controls">${this.#votes(lesson)}${this.#slider(lesson)}${this.#buttons(lesson)}</div>
         <div role="status">${lessonState({ ...shown, revealed: this.revealed, guess: this.guess }, this.#sweep)}</div>
         ${this.#results(shown)}
       </section>
@@ -173,8 +172,9 @@ export class ClassPage extends LitElement {
     const w = classWords();
     return html`
       ${compared ? html`<h2>${w.frozenAt(lesson.points[this.frozen]!.label)}</h2>${lessonPictures({ ...shown, point: this.frozen })}<h2>${w.nowAt(lesson.points[point]!.label)}</h2>` : nothing}
-      ${lessonPictures(shown)}
       ${this.revealed ? lessonSweep({ ...shown, at: point, guess: this.guess, frozen: this.frozen }) : nothing}
+      ${lessonPictures(shown)}
+      ${this.revealed ? html`<p class=${this.#sweep.done ? "answer" : "answer early"}>${lessonText(lesson.reveal)}</p>${lessonTable(shown)}` : nothing}
     `;
   }
 
@@ -222,7 +222,7 @@ export class ClassPage extends LitElement {
   #move(point: number): void {
     const last = this.#lesson.points.length - 1;
     const at = Math.max(0, Math.min(last, point));
-    if (!this.revealed) this.guess = at;
+    if (!this.revealed && this.#lesson.predict.kind === "point") this.guess = at;
     this.#change((s) => ({ ...s, point: at }));
   }
 

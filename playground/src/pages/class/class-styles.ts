@@ -4,7 +4,7 @@ import { css } from "lit";
 export const classStyles = css`
   h1 { font-size: var(--size-large); line-height: 1.15; text-wrap: balance; margin: 1rem 0 0.8rem; }
   h2, h3 { font-size: var(--size-body); font-weight: 650; margin: 0 0 0.3rem; }
-  .stage:focus-visible { outline: 3px solid var(--ink); outline-offset: 8px; }
+  .stage:focus-visible { outline: 2px solid var(--rule-strong); outline-offset: 8px; border-radius: 2px; }
   .stage:focus:not(:focus-visible) { outline: none; }
   .question { font-size: 1.25rem; line-height: 1.3; margin: 0.2rem 0 0.9rem; max-width: 46rem; }
   .answer { font-size: 1.125rem; max-width: 50rem; border-left: 4px solid var(--ink); padding-left: 0.8rem; margin: 0.6rem 0; }
@@ -13,14 +13,20 @@ export const classStyles = css`
   button.strong { color: var(--paper); background: var(--ink); font-weight: 650; }
   button:focus-visible, input:focus-visible { outline: 3px solid var(--ink); outline-offset: 2px; }
   kbd { font: inherit; font-weight: 650; border: 1.5px solid currentColor; border-radius: 0.3em; padding: 0 0.4em; margin-right: 0.2em; }
-  .slider { display: grid; gap: 0.2rem; max-width: 46rem; margin: 0.6rem 0; }
+  .controls { display: flex; flex-wrap: wrap; gap: 0 1.6rem; align-items: end; }
+  .slider { display: grid; gap: 0.2rem; flex: 1 1 22rem; max-width: 46rem; margin: 0.3rem 0; }
+  .above { display: flex; flex-wrap: wrap; justify-content: center; align-items: end; gap: 0.5rem 1.5rem; }
   .slider output { font-weight: 650; font-size: 1.25rem; }
   .slider input { width: 100%; height: 2.75rem; accent-color: var(--ink); margin: 0; }
-  .columns { grid-template-columns: repeat(auto-fit, minmax(min(20rem, 100%), 1fr)); row-gap: 1rem; margin: 0.8rem 0; }
+  .columns { grid-template-columns: repeat(auto-fit, minmax(min(20rem, 100%), 1fr)); row-gap: 0; margin: 0.8rem 0; }
+  .columns > figure { display: grid; grid-row: span 10; grid-template-rows: subgrid; align-content: start; min-width: 0; }
+  .columns > figure > * { margin-bottom: 0.4rem; }
   .columns[data-count="1"] { grid-template-columns: minmax(0, 46rem); }
-  .columns > :not([data-shown]) { display: block; }
+  .columns > :not([data-shown]) { display: grid; }
+  .columns > .wide:not([data-shown]) { display: block; }
   .columns > .wide { grid-column: 1 / -1; max-width: 46rem; }
-  .tree { display: block; width: min(16rem, 70%); margin: 0 auto; }
+  .tree { display: block; width: min(14rem, 60%); margin: 0; }
+  .columns[data-open="soil"] .tree, .columns[data-open="tension"] .tree, .columns[data-open="all"] .tree { width: min(8rem, 40%); }
   .tree .bark { fill: none; stroke: var(--ink); stroke-width: 2; stroke-linecap: round; }
   .tree .leaf { fill: var(--fine); stroke: var(--ink-quiet); stroke-width: 0.8; }
   .tree .soil { stroke: var(--ink); stroke-width: 1.6; }
@@ -35,15 +41,15 @@ export const classStyles = css`
   .number { font-size: var(--size-body); line-height: 1.15; margin: 0 0 0.5rem; }
   .number strong { font-size: var(--size-large); margin-right: 0.3em; }
   .number span { color: var(--ink-quiet); }
-  .instruments { display: grid; justify-items: center; gap: 0.2rem; margin-top: 0.6rem; }
-  .gauge { width: min(13rem, 60%); }
+  .instruments { display: grid; justify-items: center; gap: 0.1rem; }
+  .gauge { width: 9rem; }
   .gauge text { font-size: 11px; fill: var(--ink-quiet); }
   .gauge .said { font-size: 20px; font-weight: 650; fill: var(--ink); }
   .gauge .dial { fill: none; stroke: var(--ink); stroke-width: 2; }
   .gauge .hand { stroke: var(--ink); stroke-width: 3.5; stroke-linecap: round; }
   .gauge .hub { fill: var(--ink); }
   .drinks { font-size: 1.125rem; font-weight: 650; }
-  .cup { width: min(20rem, 90%); height: 0.7rem; }
+  .cup { width: min(16rem, 100%); height: 0.7rem; }
   .cup .drunk { fill: var(--below); }
   .cup .wanted { fill: none; stroke: var(--ink); vector-effect: non-scaling-stroke; }
   .verdict { font-size: 1.125rem; margin: 0.2rem 0; }
@@ -70,6 +76,12 @@ export const classStyles = css`
     .question { font-size: 1.0625rem; }
   }
   :host([wall]) rl-number-table { display: none; }
-  :host([wall]) .columns > figure > p { display: none; }
+  :host([wall]) .columns > figure > p:not(.number) { display: none; }
+  :host([wall]) h1 { margin: 0.3rem 0 0.6rem; font-size: 1.3rem; }
+  :host([wall]) .question { font-size: 1.1rem; margin: 0.1rem 0 0.4rem; max-width: none; }
+  :host([wall]) :is(.buttons, .votes) { margin: 0.3rem 0; }
+  :host([wall]) .number { font-size: var(--size-body); }
+  :host([wall]) .number strong { font-size: 2.2rem; line-height: 1; }
+  :host([wall]) :is(.sources, .small) { display: none; }
   @media print { .no-print { display: none; } }
 `;

@@ -1,6 +1,7 @@
 import { column, measure } from "rootledger";
 import { emittersOfTree, openNearest, plugPlan } from "rootledger/lines";
 import { rootHours } from "rootledger/water";
+import { classWords } from "../../text/class-words.js";
 import { shownIn, unitText } from "../../text/quantity.js";
 import type { ArmView } from "../arm-pictures.js";
 import type { Lesson } from "./lesson.js";
@@ -23,6 +24,24 @@ export function unitOfMeasure(id: LessonMeasure): string {
   if (id === "transpiration-share") return "%";
   if (id.startsWith("nitrogen")) return "g";
   return unitText(id === "root-ece-that-day" ? "salt" : "water");
+}
+
+const notSums: readonly LessonMeasure[] = [
+  "longest-airless",
+  "transpiration-share",
+  "drunk-that-day",
+  "window-litres",
+  "on-roots",
+  "on-nothing",
+  "root-ece-that-day",
+];
+
+/** Name of a number, with the days that a sum is over. */
+export function measureName(shown: LessonRuns, id: LessonMeasure): string {
+  const w = classWords();
+  const name = w.measures[id];
+  const days = shown.answers[0]?.result.days.rows;
+  return days === undefined || notSums.includes(id) ? name : w.inDays(name, days);
 }
 
 /** A number of one column at the point, in the unit that is shown; undefined until it has been computed, NaN where the scenario has no such thing. */

@@ -3,6 +3,7 @@ import { column, measure } from "rootledger";
 import { emittersOfTree, openNearest } from "rootledger/lines";
 import { airMemory } from "rootledger/water";
 import { rowOf } from "../../charts/arm-picture.js";
+import { rootedReachCm } from "../../charts/geometry/section-frame.js";
 import "../../charts/leak-chart.js";
 import "../../charts/pulse-air-chart.js";
 import "../../charts/row-plan.js";
@@ -20,8 +21,7 @@ import { waterAxes, wettestDay } from "../findings.js";
 import { type Lesson, lessonText } from "./lesson.js";
 import { lessonBlock } from "./lesson-block.js";
 import { damagePicture } from "./lesson-damage.js";
-import { switches } from "./lesson-files.js";
-import { lessonNumber, unitOfMeasure } from "./lesson-numbers.js";
+import { lessonNumber, measureName, unitOfMeasure } from "./lesson-numbers.js";
 import { instruments } from "./lesson-quiz.js";
 import { type ShownLesson, viewAt, viewOfAnswer } from "./lesson-view.js";
 
@@ -34,7 +34,7 @@ export function lessonPictures(shown: ShownLesson): TemplateResult | typeof noth
   const whole = open === "all" && lesson.pictures.includes("window");
   const damage = open === "all" && lesson.pictures.includes("damage");
   const perColumn = face || !(whole || damage) || lesson.pictures.length > 1;
-  return html`<div class="columns" data-count=${columns.length}>
+  return html`<div class="columns" data-count=${columns.length} data-open=${open}>
     ${whole ? html`<div class="wide">${windowBar(shown)}</div>` : nothing}
     ${damage ? html`<div class="wide">${damagePicture(shown)}</div>` : nothing}
     ${
@@ -42,7 +42,7 @@ export function lessonPictures(shown: ShownLesson): TemplateResult | typeof noth
         ? columns.map(({ name, i }) => {
             const view = viewAt(shown, i);
             return html`<figure><h2>${name}</h2>
-        ${face ? treeFace(classWords().tree) : nothing}
+        ${face ? html`<div class="above">${treeFace(classWords().tree)}${(open === "tension" || open === "all") && view ? instruments(shown, view, i) : nothing}</div>` : nothing}
         ${open === "face" || !view ? nothing : oneColumn(shown, view, i)}</figure>`;
           })
         : nothing
@@ -53,17 +53,17 @@ export function lessonPictures(shown: ShownLesson): TemplateResult | typeof noth
 /** One column: its number, its pictures, and the sentence beneath. */
 function oneColumn(shown: ShownLesson, view: ArmView, i: number): TemplateResult {
   const { lesson, hour, open, wall } = shown;
-  const has = (name: Lesson["pictures"][number]): boolean => lesson.pictures.includes(name);
+  const pictures = wall && !lesson.pictures.includes("tree") ? lesson.pictures.slice(0, 1) : lesson.pictures;
+  const has = (name: Lesson["pictures"][number]): boolean => pictures.includes(name);
   const { picture } = view;
   const at = Math.min(hour, picture.hours - 1);
   const row = rowOf(picture, at) ?? 0;
   return html`
-    ${open === "all" ? number(shown, i) : nothing}
-    ${has("section") ? html`<rl-section-chart .arm=${picture} .hour=${at} axes ?compact=${wall}></rl-section-chart>` : nothing}
-    ${has("tree") && (open === "tension" || open === "all") ? instruments(shown, view, i) : nothing}
+    ${open === "all" && !has("tree") ? number(shown, i) : nothing}
+    ${has("section") ? html`<rl-section-chart .arm=${picture} .hour=${at} .reachCm=${reachOf(shown)} axes ?compact=${wall}></rl-section-chart>` : nothing}
     ${has("section") && open === "all" ? html`<p>${words.section.title(lessonText(lesson.columns[i]!.name), words.time.at("", at).replace(/^, /, ""), [picture.airlessShare[row]!], [picture.thirstyShare[row]!])}</p>` : nothing}
     ${has("pulses") ? pulses(view, at) : nothing}
-    ${has("storage") && open === "all" ? storage(shown, view, at) : nothing}
+    ${has("storage") && open === "all" ? storage(shown, view, i, at) : nothing}
     ${has("leak") ? leak(shown, view) : nothing}
     ${has("plan") ? plan(shown, i) : nothing}`;
 }
@@ -73,13 +73,21 @@ function number(shown: ShownLesson, i: number): TemplateResult | typeof nothing 
   const id = shown.lesson.measures[0]!;
   const value = lessonNumber(shown, id, i);
   if (value === undefined || Number.isNaN(value)) return nothing;
-  return html`<p class="number"><strong>${amount(value, 3)} ${unitOfMeasure(id)}</strong> <span>${classWords().measures[id]}</span></p>`;
+  return html`<p class="number"><strong>${amount(value, value < 100 ? 2 : 3)} ${unitOfMeasure(id)}</strong> <span>${measureName(shown, id)}</span></p>`;
 }
 
-function storage({ lesson, answers, file, on }: ShownLesson, { picture }: ArmView, at: number): TemplateResult {
-  const half = lesson.points.length * lesson.columns.length;
-  const shown = on && switches(lesson) ? answers.slice(half) : answers.slice(0, half);
-  const axis = axisOf(shown, () => waterAxes([shown.map((a) => viewOfAnswer(a, lesson, file).picture)])[0]!);
+/** Half-width that the sections of all columns share, so that a metre is the same length in each. */
+const reachOf = (shown: ShownLesson): number =>
+  Math.max(
+    ...shown.lesson.columns.map((_, i) => {
+      const view = viewAt(shown, i);
+      return view ? rootedReachCm(view.picture.section) : 0;
+    }),
+  );
+
+function storage(shown: ShownLesson, { picture }: ArmView, i: number, at: number): TemplateResult {
+  const { lesson } = shown;
+  const axis = axisOf(shown, i);
   const all = Math.ceil(picture.hours / 24);
   const { firstDay, days } = lesson.view ?? { firstDay: 0, days: all };
   const first = Math.min(firstDay, all - 1);
@@ -87,13 +95,17 @@ function storage({ lesson, answers, file, on }: ShownLesson, { picture }: ArmVie
 }
 
 type Axis = ReturnType<typeof waterAxes>[number];
-let kept: { readonly last: unknown; readonly count: number; readonly axis: Axis } | undefined;
+let kept: { readonly answers: unknown; readonly on: boolean; readonly axes: readonly Axis[] } | undefined;
 
-/** Axis over all points, found anew only when another answer has come. */
-function axisOf(shown: readonly object[], make: () => Axis): Axis {
-  const last = shown.at(-1);
-  if (kept?.last !== last || kept?.count !== shown.length) kept = { last, count: shown.length, axis: make() };
-  return kept.axis;
+/** Axis of a column over all points of the slider, the same mm per height in all columns; found anew only when another answer has come. */
+function axisOf({ lesson, answers, file, on }: ShownLesson, i: number): Axis {
+  if (kept?.answers !== answers || kept?.on !== on) {
+    const pictures = lesson.columns.map((_, column) =>
+      lesson.points.flatMap((_, point) => viewAt({ lesson, answers, file, on, point }, column)?.picture ?? []),
+    );
+    kept = { answers, on, axes: waterAxes(pictures) };
+  }
+  return kept.axes[i]!;
 }
 
 function pulses({ result, tree, picture }: ArmView, at: number): TemplateResult {

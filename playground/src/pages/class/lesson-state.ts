@@ -23,7 +23,6 @@ export function lessonState(
     ? lesson.measures.filter((id) => Number.isNaN(lessonNumber(shown, id, 0))).map((id) => w.measures[id])
     : [];
   return html`${done ? nothing : html`<p class="small">${w.computing(answers.length, all)}</p>`}
-    <p class=${done ? "answer" : "answer early"}>${lessonText(lesson.reveal)}</p>
     ${absent.length > 0 ? html`<p class="failed">${w.notReckoned(absent.join(", "))}</p>` : nothing}`;
 }
 

@@ -1,4 +1,4 @@
-import { html, type TemplateResult } from "lit";
+import { html, nothing, type TemplateResult } from "lit";
 import type { TableData } from "../../charts/number-table.js";
 import "../../charts/number-table.js";
 import "../../charts/sweep-chart.js";
@@ -6,23 +6,29 @@ import type { SweepData } from "../../charts/sweep-chart.js";
 import { classWords } from "../../text/class-words.js";
 import { amount } from "../../text/number-format.js";
 import { lessonText } from "./lesson.js";
-import { type LessonMeasure, lessonNumber, unitOfMeasure } from "./lesson-numbers.js";
+import { type LessonMeasure, lessonNumber, measureName, unitOfMeasure } from "./lesson-numbers.js";
 import type { LessonRuns } from "./lesson-view.js";
 
-/** How the lesson's measures answer to its slider, one chart each, and their numbers. */
+/** How the lesson's measures answer to its slider, one chart each; on a wall the first alone. */
 export function lessonSweep(
-  shown: LessonRuns & { readonly at: number; readonly guess: number; readonly frozen: number },
-): TemplateResult {
-  const { lesson, at, guess, frozen } = shown;
-  const charts = lesson.measures.map((id) => sweepData(shown, id));
-  return html`<div class="sweeps">${
-    lesson.points.length > 1
-      ? charts.map(
-          (data) => html`<rl-sweep-chart .data=${data} .at=${at} .guess=${guess} .frozen=${frozen}></rl-sweep-chart>`,
-        )
-      : ""
-  }</div><rl-number-table .data=${() => table(charts)}></rl-number-table>`;
+  shown: LessonRuns & {
+    readonly at: number;
+    readonly guess: number;
+    readonly frozen: number;
+    readonly wall: boolean;
+  },
+): TemplateResult | typeof nothing {
+  const { lesson, at, guess, frozen, wall } = shown;
+  if (lesson.points.length < 2) return nothing;
+  const charts = lesson.measures.slice(0, wall ? 1 : 3).map((id) => sweepData(shown, id));
+  return html`<div class="sweeps">${charts.map(
+    (data) => html`<rl-sweep-chart .data=${data} .at=${at} .guess=${guess} .frozen=${frozen}></rl-sweep-chart>`,
+  )}</div>`;
 }
+
+/** The same numbers as a table. */
+export const lessonTable = (shown: LessonRuns): TemplateResult =>
+  html`<rl-number-table .data=${() => table(shown.lesson.measures.map((id) => sweepData(shown, id)))}></rl-number-table>`;
 
 let drawn: { readonly of: readonly unknown[]; readonly data: Map<LessonMeasure, SweepData> } | undefined;
 
@@ -41,7 +47,7 @@ function sweepData(shown: LessonRuns, id: LessonMeasure): SweepData {
 function made(shown: LessonRuns, id: LessonMeasure): SweepData {
   const { lesson } = shown;
   return {
-    measure: classWords().measures[id],
+    measure: measureName(shown, id),
     unit: unitOfMeasure(id),
     points: lesson.points.map(({ label }) => label),
     columns: lesson.columns.map(({ name }, column) => ({

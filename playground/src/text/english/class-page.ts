@@ -65,6 +65,7 @@ export const classPage = {
     "root-ece-that-day": "Salt round the roots on the day shown, ECe",
     "salt-held-back": "Root-hours held back by salt",
   },
+  inDays: (name: string, days: number): string => `${name} in ${days === 1 ? "one day" : `${amount(days)} days`}`,
   memory: "Roots without air, hour by hour",
   memoryKey: "Bar: a pulse. Dot: air already missing when it begins.",
   memorySummary: (shares: string): string =>

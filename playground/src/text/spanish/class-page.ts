@@ -78,6 +78,7 @@ export const classPage: ClassPageWords = {
     "root-ece-that-day": "Sal en torno a las raíces el día mostrado, CEe",
     "salt-held-back": "Horas de raíz que la sal frena",
   },
+  inDays: (name, days) => `${name} en ${days === 1 ? "un día" : `${amount(days)} días`}`,
   memory: "Raíces sin aire, hora a hora",
   memoryKey: "Barra: un pulso. Punto: aire que ya falta al empezar.",
   memorySummary: (shares) => `Raíces sin aire al empezar cada pulso del día, en orden: ${shares}.`,
