@@ -54,8 +54,8 @@ test("before class: language, units and wall are chosen, nothing is typed, one k
   await expect.poll(() => page.getByRole("slider").inputValue()).toBe("0");
   expect(await page.locator("rl-sweep-chart, rl-class-page .answer").count()).toBe(0);
   expect(await said(page)).not.toMatch(/The class guesses|Frozen/);
-  await page.getByRole("button", { name: "Show on a wall" }).press("Enter");
   await page.getByLabel("Language").selectOption("es");
+  await page.getByRole("button", { name: "Mostrar en la pared" }).press("Enter");
   await page.locator("rl-class-page h1", { hasText: "Un riego en arcilla" }).waitFor();
   expect(page.url()).toMatch(/lesson=run-length-clay/);
   await stage(page).focus();

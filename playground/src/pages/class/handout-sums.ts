@@ -41,7 +41,7 @@ export function handoutSums(withKey: boolean): TemplateResult {
       <p>${w.runsSprinkler} ${filled(Math.floor(heldL / runs.needL), w.daysApart)}</p>${source(w.runsSource)}</li>
     <li><h3>${w.windowTitle}</h3><p>${w.windowGiven}</p>
       <table><thead><tr>${w.windowHead.map((head) => html`<th scope="col">${head}</th>`)}</tr></thead>
-      <tbody>${Object.entries(heldMmPerM).map(([soil, held]) => html`<tr><th scope="row">${w.soils[soil as keyof typeof heldMmPerM]}</th><td>${amount(held)}</td><td>${filled(held * rootedM, w.millimetres)}</td><td>${filled(held * rootedM * wettedM2, w.litres, 2)}</td></tr>`)}</tbody></table>
+      <tbody>${Object.entries(heldMmPerM).map(([soil, held]) => html`<tr><th scope="row">${w.soils[soil as keyof typeof heldMmPerM]}</th><td>${amount(held)}</td><td>${filled(held * rootedM, w.millimetres)}</td><td>${filled(held * rootedM * wettedM2, w.litres)}</td></tr>`)}</tbody></table>
       ${withKey ? html`<p class="key">${w.windowAnswer}</p>` : html`<p class="line"></p>`}${source(w.windowSource)}</li>
   </ol>`;
 }
