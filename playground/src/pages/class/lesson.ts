@@ -37,7 +37,7 @@ export const lessonMeasures = [
   "salt-held-back",
 ] as const;
 
-export const lessonPictures = ["tree", "section", "storage", "window", "plan", "pulses", "leak", "damage"] as const;
+const lessonPictures = ["tree", "section", "storage", "window", "plan", "pulses", "leak", "damage"] as const;
 
 /** A lesson file. Changes are laid over the demo's scenario: the lesson's own, the column's, the point's, last the switch's. */
 const lessonSchema = z.strictObject({
