@@ -10,7 +10,7 @@ export interface InjectedStretches {
  * The part of a run's openings in which injected water leaves the emitters: open time counts, pauses do not.
  *
  * @param openingsH of one run: on, off, on, off ... h
- * @example injectedStretches([6, 7, 9, 10], 0.5, 1.5) // { eventsH: [6.5, 7, 9, 9.5], hours: 1 }
+ * @example injectedStretches([6, 7, 9, 10], 0.5, 1) // { eventsH: [6.5, 7, 9, 9.5], hours: 1 }
  */
 export function injectedStretches(openingsH: ArrayLike<number>, afterH: number, injectH: number): InjectedStretches {
   const toH = afterH + injectH;
