@@ -91,9 +91,10 @@ export function adviceCase(question: AdviceQuestion): AdviceCase {
       `advise requires up to ${left} days in whole rounds of ${round}: got ${question.days ?? "none that fit"}`,
     );
   }
-  const { nitrogen: _, emitterFlowLPerH = block.lines.emitterFlowLPerH, limits: ownLimits, ...calendar } = programme;
+  const { nitrogen: _, lines: ownLines, limits: ownLimits, ...rest } = programme;
+  const { emitterFlowLPerH = block.lines.emitterFlowLPerH, ...calendar } = rest;
   const limits = question.limits ?? ownLimits ?? {};
-  const own: Lines = { ...block.lines, emitterFlowLPerH };
+  const own: Lines = { ...block.lines, ...ownLines, emitterFlowLPerH };
   const lines = [own, ...otherLines.map((other): Lines => ({ ...own, ...other }))];
   for (const one of lines) requireOpen(one, block.treeSpacingM);
   const { nitrogen: __, ...bare } = block;

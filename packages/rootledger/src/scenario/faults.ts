@@ -45,6 +45,7 @@ const rules = {
   "lines-too-close": "must be at least $apart m from the next line, which is at $other m",
   "emitters-too-far-apart": "must not exceed the tree spacing, $spacing m: every tree needs an emitter of each line",
   "no-open-emitter": "must leave at least one of the tree's $emitters emitters open",
+  "low-quarter-dry": "must leave the lowest quarter some water: $dry of $count are 0",
   "dates-not-rising": "must be later than the date before it, $before",
   "not-drier": "must be drier (more kPa) than $other, $limit kPa",
   "not-below": "must be below $other, $limit",

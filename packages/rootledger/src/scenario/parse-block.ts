@@ -5,6 +5,7 @@ import { presetOf } from "./crop-defaults.js";
 import type { DayAir } from "./day-air.js";
 import { defaults } from "./defaults.js";
 import { type Fault, fault } from "./faults.js";
+import { catchFaults, filledUniformity } from "./parse-catches.js";
 import { pick } from "./parse-default.js";
 import { filledLimits } from "./parse-limits.js";
 import { filledBall, filledRoots } from "./parse-roots.js";
@@ -50,7 +51,7 @@ export function lineFaults(
       found.push(fault("no-open-emitter", `${path}.pluggedPerTree`, pluggedPerTree, { emitters }));
     }
   }
-  return found;
+  return [...found, ...catchFaults(lines, path)];
 }
 
 /** Dates that do not rise. */
@@ -103,7 +104,6 @@ export function filledBlock(
     notes.push(...worked.notes, ...(preset?.cautions ?? []).map((text) => `${tree.name}: ${text}`));
   }
   if (salt !== undefined) notes.push(...saltyWaterNotes(salt));
-  const uniformityPath = `${path}.lines.lowQuarterUniformityFraction`;
   return {
     treeSpacingM: file.treeSpacingM,
     rowSpacingM: file.rowSpacingM,
@@ -121,12 +121,7 @@ export function filledBlock(
       emitterSpacingM: lines.emitterSpacingM,
       emitterFlowLPerH: lines.emitterFlowLPerH,
       pluggedPerTree: pick(used, `${path}.lines.pluggedPerTree`, lines.pluggedPerTree, defaults.pluggedPerTree),
-      lowQuarterUniformityFraction: pick(
-        used,
-        uniformityPath,
-        lines.lowQuarterUniformityFraction,
-        defaults.lowQuarterUniformityFraction,
-      ),
+      lowQuarterUniformityFraction: filledUniformity(lines, `${path}.lines`, used, notes),
       ...filledDrainOut(file, `${path}.lines.drainOut`, used),
     },
     ...(surface === undefined ? {} : { surface: filledSurface(surface, `${path}.surface`, weather.rainMm, used) }),

@@ -83,10 +83,10 @@ function ownLineFaults(file: unknown, own: LinesFile, path: string): Fault[] {
     .map((found) => (found.code === "no-open-emitter" ? { ...found, path } : found));
 }
 
-/** The block's lines as a programme finds them. */
+/** The block's lines as a programme finds them; catches are the block's and judged there. */
 function ownLines(file: unknown, { lines: own }: ProgrammeFile): LinesFile | undefined {
   const lines = readPart(linesSchema, file, ["block", "lines"]);
-  return lines && { ...lines, ...own };
+  return lines && { ...lines, catches: undefined, ...own };
 }
 
 function runPlace(file: unknown, lines: LinesFile | undefined): RunPlace {

@@ -12,7 +12,14 @@ export interface LinesFile {
   emitterFlowLPerH: number;
   pluggedPerTree?: number | undefined;
   lowQuarterUniformityFraction?: number | undefined;
+  catches?: CatchesFile | undefined;
   drainOut?: DrainOutFile | undefined;
+}
+
+/** A catch-can test: what single emitters gave in one time, or their flows. */
+export interface CatchesFile {
+  volumesMl?: number[] | undefined;
+  flowsLPerH?: number[] | undefined;
 }
 
 export interface DrainOutFile {
@@ -66,6 +73,19 @@ export const offsetsSchema: z.ZodType<number[]> = z
   .max(6)
   .describe("Driplines across the row: mirror pairs such as -0.5 and 0.5, and 0 for one on the row.");
 
+const caught = (most: number, text: string) =>
+  z
+    .array(between(0, most, text))
+    .min(4)
+    .max(2000);
+
+const catchesSchema: z.ZodType<CatchesFile> = z
+  .strictObject({
+    volumesMl: caught(100_000, "Water of one emitter, mL; the same time for all.").optional(),
+    flowsLPerH: caught(60, "Measured flow of one emitter, L/h.").optional(),
+  })
+  .meta({ oneOf: [{ required: ["volumesMl"] }, { required: ["flowsLPerH"] }] });
+
 export const linesSchema: z.ZodType<LinesFile> = z.strictObject({
   offsetsM: offsetsSchema,
   emitterSpacingM: positive(10, "Distance between emitters along a line, m."),
@@ -78,6 +98,11 @@ export const linesSchema: z.ZodType<LinesFile> = z.strictObject({
     z.number().gt(0).max(1).describe("Mean flow of the lowest quarter of emitters over the mean flow."),
     defaults.lowQuarterUniformityFraction,
   ),
+  catches: catchesSchema
+    .optional()
+    .describe(
+      "A catch-can test over the whole line, 4 emitters or more: its low-quarter uniformity is worked out and takes the place of lowQuarterUniformityFraction.",
+    ),
   drainOut: z
     .strictObject({
       innerDiameterMm: between(4, 40, "Bore of the driplines, mm."),

@@ -40,6 +40,7 @@ export const faultRules: Readonly<Record<FaultCode, string>> = {
   "emitters-too-far-apart":
     "no debe superar la distancia entre árboles, $spacing m: cada árbol necesita un emisor por línea",
   "no-open-emitter": "debe dejar abierto al menos uno de los $emitters emisores del árbol",
+  "low-quarter-dry": "debe dejar algo de agua al cuarto más bajo: $dry de $count son 0",
   "dates-not-rising": "debe ser posterior a la fecha anterior, $before",
   "not-drier": "debe ser más seco (más kPa) que $other, $limit kPa",
   "not-below": "debe ser menor que $other, $limit",
