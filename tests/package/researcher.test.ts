@@ -9,6 +9,7 @@ import {
   drawMaker,
   type EnsemblePlan,
   ensemble,
+  fieldCapacityPrior,
   memberRun,
   oneThread,
   quantileOf,
@@ -67,6 +68,7 @@ test("priors cover what is in doubt, in stated units with a source; draws may be
     const [low, high] = spread(id);
     expect(low).toBeLessThan(high);
   }
+  expect(fieldCapacityPrior.id).toBe("field-capacity");
   const both: UnknownId[] = ["k-sat", "kcb"];
   const unknowns = priors.unknowns.filter(({ id }) => both.includes(id));
   const draws = drawMaker({

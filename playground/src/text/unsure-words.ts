@@ -78,6 +78,10 @@ const spanish: typeof english = {
       name: "la tensión a la que vuelve el aire",
       how: "tensiómetro y sonda de oxígeno a 20 cm tras un riego largo: la tensión cuando sube el oxígeno",
     },
+    "field-capacity": {
+      name: "el agua a capacidad de campo",
+      how: "dos días después de mojar a fondo y tapar, sacar un cilindro de la zona de raíces y pesarlo húmedo y seco",
+    },
     "k-sat": {
       name: "la conductividad saturada",
       how: "un anillo de infiltración donde gotea un emisor, tres veces; o medir cuánto tarda en irse el agua encharcada",

@@ -2,6 +2,7 @@ import { type Draw, defaultPriors, drawMaker, editComparison, type UnknownId } f
 import { scenarioOf } from "rootledger/compare";
 import { type Comparison, rainHeld, simulate } from "rootledger/scenario";
 import { expect, test } from "vitest";
+import { curveOfMaterial } from "../../../packages/rootledger/src/ground/material.js";
 import { calendar, scenarioWith } from "../../support/scenario.js";
 
 const { soil, programme: _, ...common } = scenarioWith({ days: 6, rainMm: [0, 12, 0, 0, 3, 0] });
@@ -83,4 +84,23 @@ test("the ends of every default prior can be run, two at a time", () => {
       }
     }
   }
+});
+
+test("a drawn field capacity bends the curve of a texture class and leaves its pores; a curve of one's own stays", () => {
+  const tenKPaCm = -101.97;
+  const curveOfEdited = (factor: number) => {
+    const [edited] = editComparison(comparison, draw({ "field-capacity": factor })).soils;
+    return curveOfMaterial(edited!.horizons[0]!, "edited");
+  };
+  const usual = curveOfMaterial(soil.horizons[0]!, "usual");
+  const held = (curve: typeof usual) => curve.thetaAt(tenKPaCm) - curve.thetaAt(150 * tenKPaCm);
+  expect(held(curveOfEdited(1.15)) / held(usual)).toBeCloseTo(1.15, 3);
+  expect(curveOfEdited(1.15).thetaSaturated).toBeCloseTo(usual.thetaSaturated, 12);
+  expect(curveOfEdited(1).thetaAt(-300)).toBeCloseTo(usual.thetaAt(-300), 9);
+  const own = {
+    toCm: 100,
+    brooksCorey: { thetaSaturated: 0.4, thetaResidual: 0.05, airEntryCm: 15, lambda: 0.4, kSatCmPerH: 2 },
+  };
+  const ownSoils = { ...comparison, soils: [{ ...soil, horizons: [own as never] }] };
+  expect(editComparison(ownSoils, draw({ "field-capacity": 1.2 })).soils[0]!.horizons[0]).toEqual(own);
 });

@@ -1,7 +1,16 @@
 import { createSimulation, measure, simulate } from "rootledger";
+import { type EnsemblePlan, layoutOf, memberRun } from "rootledger/chance";
 import { defaultSoilCurve } from "rootledger/ground";
-import { type Scenario, seasonSolutes } from "rootledger/scenario";
-import { ownCurve, ownProcesses, type ProcessFault, runWatched, stepModel, withOwnHours } from "rootledger/steps";
+import { type Comparison, type Scenario, seasonSolutes } from "rootledger/scenario";
+import {
+  type OwnProcesses,
+  ownCurve,
+  ownProcesses,
+  type ProcessFault,
+  runWatched,
+  stepModel,
+  withOwnHours,
+} from "rootledger/steps";
 import { describe, expect, test } from "vitest";
 import { scenarioWith } from "../../support/scenario.js";
 
@@ -66,6 +75,30 @@ describe("own records by hour", () => {
   ])("refuses what is not such a record: %#", (records, rule) => {
     expect(() => withOwnHours(scenario, records)).toThrow(rule);
   });
+});
+
+test("ensembles run on own records and own processes: a drawn Kcb moves the records by its factor", async () => {
+  const { soil, programme, ...common } = scenarioWith({ days: 3 });
+  const mm = hours(3, day(5));
+  const comparison: Comparison = { ...common, remark: "", soils: [soil], programmes: [programme] };
+  const plan: EnsemblePlan = {
+    comparison: withOwnHours(comparison, { transpirationMm: mm }),
+    trees: ["mean"],
+    draws: { kind: "own", ids: ["kcb"], values: Float64Array.of(1, 0.8) },
+    weatherYears: [],
+  };
+  const uptake: NonNullable<OwnProcesses["uptake"]> = (out, v) => out.set(v.rootShare.map((s) => s * v.demandCm3PerH));
+  const run = memberRun(plan, { engine: ownProcesses({ uptake }) });
+  const at = layoutOf(plan).measures.findIndex(({ id }) => id === "transpiration");
+  // All that is wanted is drawn: 5 mm a day on 24 m2, 360 L in three days.
+  expect(run(0)[at]).toBeCloseTo(360, 3);
+  expect(run(1)[at]).toBeCloseTo(288, 3);
+  const years = {
+    ...plan,
+    draws: { ...plan.draws, ids: ["weather-year" as const] },
+    weatherYears: [comparison.weather],
+  };
+  expect(() => memberRun(years)(0)).toThrow(/records by hour/);
 });
 
 describe("own processes", () => {

@@ -2,6 +2,7 @@ import type { Structure } from "../ground/structure.js";
 import { rainHeld } from "../scenario/rain-held.js";
 import type { Block, Comparison, Horizon, SiteWeather, Soil, Surface, Tree } from "../scenario/scenario.js";
 import type { Draw } from "./draw.js";
+import { soilHolding } from "./edit-field-capacity.js";
 import { editLimits } from "./edit-limits.js";
 import type { UnknownId } from "./prior.js";
 
@@ -13,7 +14,7 @@ const kcMaxAboveKcb = 0.05;
 
 /**
  * The comparison as one member sees it: the same edit of block, soils and weather for every programme. What a draw does not
- * name stays. A structure step moves the word of each horizon that has one; at the end of the scale the word stays. Roots that
+ * name stays. Field capacity moves in horizons that have a texture class. A structure step moves the word of each horizon that has one; at the end of the scale the word stays. Roots that
  * would end within 4 cm of a horizon's boundary end on it. What leaves and litter hold of the rain follows the drawn year;
  * coefficients that the parser moved by wind, humidity or heat stay those of the comparison's own season.
  *
@@ -39,7 +40,9 @@ export function editComparison(
   return {
     ...comparison,
     block: block.surface === undefined ? block : { ...block, surface: underRain(block.surface, weather.rainMm) },
-    soils: comparison.soils.map((soil) => editSoil(soil, at("k-sat"), at("structure"))),
+    soils: comparison.soils.map((soil) =>
+      editSoil(soilHolding(soil, at("field-capacity")), at("k-sat"), at("structure")),
+    ),
     weather,
   };
 }

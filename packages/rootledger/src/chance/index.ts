@@ -2,6 +2,7 @@ export { defaultPriors } from "./default-priors.js";
 export { type Distribution, quantileOf } from "./distribution.js";
 export { type Draw, type DrawSource, drawIds, drawMaker, drawRecord } from "./draw.js";
 export { editComparison } from "./edit.js";
+export { fieldCapacityPrior } from "./edit-field-capacity.js";
 export {
   type EnsembleOptions,
   type EnsembleResult,

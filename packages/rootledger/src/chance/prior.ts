@@ -11,6 +11,7 @@ export type UnknownId =
   | "air-limit"
   | "air-return"
   | "k-sat"
+  | "field-capacity"
   | "structure"
   | "kcb"
   | "uniformity"

@@ -40,6 +40,10 @@ export const whatToMeasure: Readonly<Record<UnknownId, ToMeasure>> = {
     name: "tension at which air comes back",
     how: "tensiometer and oxygen probe at 20 cm after a long run: the tension when oxygen rises",
   },
+  "field-capacity": {
+    name: "water at field capacity",
+    how: "two days after a covered soaking, push a ring into the root mat, weigh it wet and dry: m3 of water per m3 of soil",
+  },
   "k-sat": {
     name: "conductivity at saturation",
     how: "an infiltration ring under an emitter's place, three times; or time how long ponded water takes to go",

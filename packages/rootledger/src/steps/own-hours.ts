@@ -5,7 +5,7 @@ import type { HourlyRecords, Scenario } from "../scenario/scenario.js";
 const hoursPerDay = 24;
 
 /**
- * A scenario that runs on own records by hour: the most that the tree would transpire, and rain above the canopy, each in mm of the hour
+ * A scenario or comparison that runs on own records by hour: the most that the tree would transpire, and rain above the canopy, each in mm of the hour
  * over the whole ground of a tree. Days become sums of their hours, and what leaves and litter hold of the rain follows them. What is
  * left out stays by day. Evaporation from the soil still follows ET0 and Kcb. The weather is cut to the season.
  *
@@ -14,8 +14,11 @@ const hoursPerDay = 24;
  * season's days, or if there is no record.
  * @example withOwnHours(scenario, { transpirationMm: new Float64Array(24 * scenario.season.days) })
  */
-export function withOwnHours(scenario: Scenario, hourly: HourlyRecords): Scenario {
-  const { season, weather, block } = scenario;
+export function withOwnHours<T extends Pick<Scenario, "season" | "weather" | "block">>(
+  inputs: T,
+  hourly: HourlyRecords,
+): T {
+  const { season, weather, block } = inputs;
   const { transpirationMm, rainMm } = hourly;
   if (transpirationMm === undefined && rainMm === undefined) {
     throw new RangeError("withOwnHours requires transpirationMm or rainMm: got neither");
@@ -25,8 +28,8 @@ export function withOwnHours(scenario: Scenario, hourly: HourlyRecords): Scenari
   const from = dayNumber(season.startDate) - dayNumber(weather.startDate);
   const cut = (column: Float64Array): Float64Array => column.slice(from, from + season.days);
   const rainByDay = rainMm === undefined ? cut(weather.rainMm) : daySums(rainMm);
-  const own: Scenario = {
-    ...scenario,
+  const own: T = {
+    ...inputs,
     weather: {
       ...weather,
       ...{ startDate: season.startDate, days: season.days, rainMm: rainByDay },
