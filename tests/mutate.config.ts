@@ -4,6 +4,17 @@ import { defineConfig } from "vitest/config";
 const root = fileURLToPath(new URL("..", import.meta.url));
 const library = `${root}packages/rootledger/src`;
 
+/** Tests that hold each part, without those that would take minutes and judge no single line. */
+const tests: Readonly<Record<string, readonly string[]>> = {
+  ground: [
+    "unit/ground/{curve-parameters,measured-curve,profile,structure,water-translator}.test.ts",
+    "laws/ground/{curves,infiltration}.test.ts",
+    "published/{available,evaporable,infiltration,soil}*.test.ts",
+  ],
+  tree: ["unit/tree/*.test.ts", "published/{available,evaporable,need,root-facts,salty}*.test.ts"],
+  ledger: ["laws/water/season.test.ts", "laws/roots/root-hours.test.ts", "unit/scenario/limit-periods.test.ts"],
+};
+
 // The tests that hold ground, trees and the ledger, for mutation testing. A sandbox shares the packages folder of the working tree by
 // its links, so that the library is named by path here or its mutants would never be seen.
 export default defineConfig({
@@ -18,15 +29,7 @@ export default defineConfig({
   },
   test: {
     setupFiles: ["support/seeded-chance.ts"],
-    include: [
-      "unit/{ground,tree}/**/*.test.ts",
-      "unit/scenario/{limit-periods,root-lanes,young-roots}.test.ts",
-      "laws/ground/{curves,infiltration}.test.ts",
-      "laws/water/season.test.ts",
-      "published/{available,evaporable,fao56,infiltration,need,published,root,soil,salt-steady,salty,two,wetting}*.test.ts",
-    ],
-    // Fits all classes anew for 20 s and judges no single line.
-    exclude: ["unit/ground/default-set.test.ts"],
+    include: [...(tests[process.env.MUTATE ?? ""] ?? Object.values(tests).flat())],
     testTimeout: 120_000,
   },
 });
