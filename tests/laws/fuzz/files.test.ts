@@ -1,4 +1,5 @@
 import { readdirSync } from "node:fs";
+import { fileURLToPath } from "node:url";
 import fc from "fast-check";
 import { simulate } from "rootledger";
 import { parseMoisture } from "rootledger/calibrate";
@@ -17,9 +18,14 @@ import {
 } from "rootledger/scenario";
 import { waterNeed } from "rootledger/tree";
 import { describe, expect, test } from "vitest";
-import { readLesson } from "../../../playground/src/pages/class/lesson.js";
 import { dataPath, dataText, demoFiles, demoJson } from "../../support/demo-files.js";
 import { damagedText, mutatedJson } from "./mutated-json.js";
+
+/** The playground's reader of lessons, by its path: its types belong to another project. */
+const lessonReader = fileURLToPath(new URL("../../../playground/src/pages/class/lesson.ts", import.meta.url));
+const { readLesson } = (await import(lessonReader)) as {
+  readLesson: (file: string) => { ok: true } | { ok: false; faults: readonly string[] };
+};
 
 /** Runs of each kind; FUZZ_RUNS=10000 for a night. */
 const runs = Number(process.env.FUZZ_RUNS ?? 150);
