@@ -1,4 +1,6 @@
 import fc from "fast-check";
+import { createSimulation } from "rootledger";
+import { engineOf } from "rootledger/scenario";
 import { type StepForcing, type StepState, stepModel } from "rootledger/steps";
 import { expect, test } from "vitest";
 import { scenarioWith } from "../../support/scenario.js";
@@ -47,4 +49,27 @@ test("a step leaves the state it was given as it was", () => {
   expect(state.timeH).toBe(1);
   expect(fluxes.emitterCm3).toBeCloseTo(32_000, 6);
   expect(model.step(from, { emitterLPerH: 32, transpirationMmPerH: 0.4 }, 1).state).toEqual(state);
+});
+
+test("a state of the season run is where a loop of one's own may begin; a water content that no soil has is refused", () => {
+  const scenario = scenarioWith({ days: 1 });
+  const run = createSimulation(scenario);
+  for (let hour = 0; hour < 9; hour++) run.step();
+  const theta = run.trees()[0]?.state.theta ?? new Float64Array();
+  const model = stepModel(scenario);
+  expect(model.initial(theta).water.theta).toEqual(Array.from(theta));
+  expect(() => model.initial(theta.slice(1))).toThrow(/requires theta of \d+ cells/);
+  expect(() => model.initial(theta.map((value, c) => (c === 5 ? 0.9 : value)))).toThrow(/in cell 5: got 0\.9/);
+  expect(() => model.initial(theta.map((value, c) => (c === 5 ? Number.NaN : value)))).toThrow(/in cell 5: got NaN/);
+});
+
+test("the slow engine steps too, bit-equal after JSON with its own finer cells", () => {
+  const scenario = { ...scenarioWith({ texture: "clay loam" }), engine: "richards" as const };
+  const model = stepModel(scenario, { engine: engineOf(scenario) });
+  const first = model.step(model.initial(), { emitterLPerH: 32, transpirationMmPerH: 0.3 }, 0.25).state;
+  const kept: StepState = JSON.parse(JSON.stringify(first));
+  const dry: StepForcing = { transpirationMmPerH: 0.3 };
+  expect(stepModel(scenario, { engine: engineOf(scenario) }).step(kept, dry, 0.5).state).toEqual(
+    model.step(first, dry, 0.5).state,
+  );
 });

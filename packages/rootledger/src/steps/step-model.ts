@@ -11,7 +11,7 @@ import { cm3PerL, headFromTension, mmPerCm, tensionFromHead } from "../units.js"
 import { bucketEngine } from "../water/bucket.js";
 import { emptyFluxes, type Forcing, type WaterFluxes } from "../water/engine.js";
 import type { Grid } from "../water/grid.js";
-import { cellValues, lookUpInto, thetaAtHead } from "../water/ground.js";
+import { cellValues, type Ground, lookUpInto, thetaAtHead } from "../water/ground.js";
 import { type PlainState, plainState, stateFromPlain } from "../water/state.js";
 import { twoLimits } from "../water/stress.js";
 import { requireForcing, type StepForcing } from "./step-forcing.js";
@@ -57,8 +57,8 @@ export interface StepModel {
   readonly grid: Grid;
   /** Ground of the tree, cm2: mm x ground / 10 are cm3 per tree. */
   readonly groundCm2: number;
-  /** The profile at one tension, by default the scenario's start. */
-  readonly initial: (tensionKPa?: number) => StepState;
+  /** The profile at one tension, kPa, by default the scenario's start; or at a water content of one's own for each cell, m3/m3. */
+  readonly initial: (from?: number | ArrayLike<number>) => StepState;
   /** Carries a state over `dtH` hours of constant forcing and returns what came of it; the state given is left as it was. */
   readonly step: (state: StepState, forcing: StepForcing, dtH: number) => { state: StepState; fluxes: StepFluxes };
   /** What a sensor in the mean of its cell reads: the observation operator of `sensorTraces`. */
@@ -95,8 +95,8 @@ export function stepModel(
   });
   const changing = limits.days.length > 1 || rootsByDay.days.length > 1;
 
-  function initial(tensionKPa = scenario.start.tensionKPa): StepState {
-    const theta = thetaAtHead(ground, headFromTension(tensionKPa));
+  function initial(from: number | ArrayLike<number> = scenario.start.tensionKPa): StepState {
+    const theta = typeof from === "number" ? thetaAtHead(ground, headFromTension(from)) : ownTheta(from, ground);
     const startCm3 = storageCm3(theta, grid);
     const nothing = { emitterCm3: 0, rainCm3: 0, ownCm3: 0, transpirationCm3: 0, evaporationCm3: 0, runoffCm3: 0 };
     const book = { startCm3, ...nothing, bottomCm3: 0, storedCm3: startCm3, residualCm3: 0 };
@@ -162,6 +162,18 @@ export function stepModel(
       return { theta: water.theta[cell], tensionKPa: tensionFromHead(values.headCm[cell]) };
     },
   };
+}
+
+/** @throws RangeError unless there is a value for each cell, above its residual theta and not above saturation. */
+function ownTheta(given: ArrayLike<number>, { grid, thetaResidual, thetaSaturated }: Ground): Float64Array {
+  if (given.length !== grid.cells) {
+    throw new RangeError(`initial requires theta of ${grid.cells} cells: got ${given.length}`);
+  }
+  const theta = Float64Array.from(given);
+  const wrong = theta.findIndex((value, c) => !(value > thetaResidual[c] && value <= thetaSaturated[c]));
+  if (wrong < 0) return theta;
+  const range = `${thetaResidual[wrong]} to ${thetaSaturated[wrong]}`;
+  throw new RangeError(`initial requires theta within ${range} in cell ${wrong}: got ${theta[wrong]}`);
 }
 
 type Moved = Pick<
