@@ -1,6 +1,7 @@
 import axe from "axe-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { openCompare } from "./compare-page.js";
+import { openCompare, settled } from "./compare-page.js";
+import { visibleTexts } from "./open-page.js";
 import { type Opened, openPlayground } from "./open-playground.js";
 
 let playground: Opened;
@@ -36,3 +37,52 @@ test.each([390, 1280, 1920])("nothing sticks out sideways at %i px", async (widt
   await openCompare(page, playground.url);
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
 });
+
+/** Words that an English page cannot do without. */
+const englishWords =
+  /\b(the|of|and|with|from|roots|thirsty|airless|water|rain|days|hours|weekly|daily|floor|season)\b/i;
+
+test.each([
+  { width: 390, scheme: "dark", language: "es" },
+  { width: 1280, scheme: "light", language: "en" },
+] as const)(
+  "with every tool unfolded and every further figure drawn: $width px, $language",
+  async (view) => {
+    const { width, scheme, language } = view;
+    const { page, troubles } = await playground.newPage({
+      viewport: { width, height: 900 },
+      colorScheme: scheme,
+      bypassCSP: true,
+    });
+    const asked = [
+      "#v=1&programmes=4&b.rule=tension&c.rule=depletion&d.rule=replace-use&a.again=13%3A00&a.every=1&a.lines=3",
+      "power.from=22%3A00&power.to=08%3A00&skip.rain=5&need.et0=7.5&water.ec=1.2&drain=1",
+      `lang=${language}`,
+    ];
+    await openCompare(page, `${playground.url}${asked.join("&")}`);
+    await page.locator(".tools details").last().locator("summary").click();
+    for (const name of ["rl-soil-more >> nth=0", "rl-soil-more >> nth=1", "rl-window-figure", "rl-trees-figure"]) {
+      await page.locator(name).scrollIntoViewIfNeeded();
+      await page.locator(name).locator("h2, h3").first().waitFor({ timeout: 60_000 });
+    }
+    await page.locator("rl-trees-figure table").first().waitFor({ timeout: 200_000 });
+    await page.locator("rl-limits-control .cuts li").first().waitFor();
+    await settled(page);
+    expect(await page.locator("rl-limits-control .cuts li").count()).toBe(8);
+    expect(await page.locator("rl-soil-more .salt svg").count()).toBe(2);
+    for (const summary of await page.locator("rl-number-table summary:visible").all()) await summary.click();
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    if (language === "es") {
+      const texts = await page.evaluate(visibleTexts);
+      expect(texts.filter((text) => englishWords.test(text))).toEqual([]);
+    }
+    await page.evaluate(axe.source);
+    const faults = await page.evaluate(async () => {
+      const { violations } = await (globalThis as unknown as { axe: typeof axe }).axe.run();
+      return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(" ")).join(", ")}`);
+    });
+    expect(faults).toEqual([]);
+    expect(troubles).toEqual([]);
+  },
+  400_000,
+);

@@ -40,18 +40,37 @@ test(`no task blocks the page for more than ${longestTaskMs} ms while a change i
   await openCompare(page, playground.url);
   const browser = page.context().browser();
   if (!browser) throw new Error(`the trace needs ${chromium.name()}`);
+  await page.evaluate(watchLongTasks);
   await browser.startTracing(page, { categories: ["toplevel", "devtools.timeline"] });
   await sentence(page, 2).getByLabel("Pulses in a run").selectOption("2");
   await settled(page);
   await page.getByRole("button", { name: "Play" }).click();
   await page.waitForTimeout(1500);
+  await page.getByRole("button", { name: "Pause" }).click();
+  for (const name of ["rl-difference-figure", "rl-soil-more", "rl-window-figure"]) {
+    await page.locator(name).first().scrollIntoViewIfNeeded();
+    await page.locator(name).first().locator("h2, h3").first().waitFor();
+  }
   const tasks = tasksIn((await browser.stopTracing()).toString());
   expect(tasks.length).toBeGreaterThan(50);
   console.log(
     `page thread, ms of its own time: p50 ${at(tasks, 0.5)}, p95 ${at(tasks, 0.95)}, longest ${at(tasks, 1)}`,
   );
+  const long = await page.evaluate(() => (globalThis as unknown as { longTasks: number[] }).longTasks);
+  console.log(
+    `long tasks as the page itself sees them, ms by the clock: ${long.length === 0 ? "none" : long.join(", ")}`,
+  );
   expect(at(tasks, 1)).toBeLessThanOrEqual(longestTaskMs);
 });
+
+/** Lets the page note its own long tasks; by the clock, so other work on the machine lengthens them. Runs in the browser. */
+function watchLongTasks(): void {
+  const found: number[] = [];
+  (globalThis as unknown as { longTasks: number[] }).longTasks = found;
+  new PerformanceObserver((list) => {
+    for (const { duration } of list.getEntries()) found.push(Math.round(duration));
+  }).observe({ entryTypes: ["longtask"] });
+}
 
 /** Thread time, not clock time, of the page's tasks, ms: other work on the machine must not count. */
 function tasksIn(trace: string): number[] {

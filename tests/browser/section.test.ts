@@ -60,3 +60,41 @@ test("units are chosen per kind of number and remembered on the device", async (
   // 133 L over 3.785 L per US gallon (NIST SP 811).
   expect(Number(await litres.inputValue())).toBeCloseTo(133 / 3.785, 0);
 });
+
+/** Three days of a logger from 12 January on, one cell of which is no number. */
+const logger = [
+  "timestamp,soil tension 20 cm (kPa),soil tension 50 cm (kPa)",
+  ...Array.from({ length: 72 }, (_, hour) => {
+    const day = `2026-01-${12 + Math.floor(hour / 24)}`;
+    return `${day} ${String(hour % 24).padStart(2, "0")}:00,${hour === 10 ? "oops" : 4 + (hour % 5)},3`;
+  }),
+].join("\n");
+
+test("a logger's file is asked about by line, shown as it was understood, drawn on the lines and kept over a reload", async () => {
+  const { page, troubles } = await playground.newPage({ viewport: { width: 1280, height: 900 } });
+  await openPage(page, playground.url, "section", "&hour=1039");
+  const drop = page.locator("rl-sensor-drop");
+  await drop
+    .getByLabel("Drop a file of a logger")
+    .setInputFiles({ name: "pit-two.csv", mimeType: "text/csv", buffer: Buffer.from(logger) });
+  await drop.getByText("line 12: oops").waitFor();
+  await drop.locator(".failed button").first().click();
+  await drop.getByText("Understood: 72 records").waitFor();
+  expect(await page.locator("rl-trace-chart .logged").count()).toBe(0);
+  await drop.getByRole("button", { name: "Draw these 143 readings at 20 cm and 50 cm" }).click();
+  await page.locator("rl-trace-chart .logged").waitFor();
+  expect(await drop.getByText("143 of 143 readings fall in this season").count()).toBe(1);
+  expect(await page.locator("rl-section-page .traces").textContent()).toMatch(
+    /off by a factor of [\d.]+ at the middle/,
+  );
+  await page.reload();
+  await drawn(page, "section");
+  await page.locator("rl-trace-chart .logged").waitFor();
+  await drop.getByRole("button", { name: "Take them off" }).click();
+  await expect.poll(() => page.locator("rl-trace-chart .logged").count()).toBe(0);
+  await drop
+    .getByLabel("Drop a file of a logger")
+    .setInputFiles({ name: "x.csv", mimeType: "text/csv", buffer: Buffer.from([0x50, 0x4b, 3, 4, 0, 0]) });
+  await drop.getByText("This file cannot be used: x.csv").waitFor();
+  expect(troubles).toEqual([]);
+});

@@ -25,6 +25,7 @@ export class TraceChart extends LitElement {
   static override properties = {
     traces: { attribute: false },
     readings: { attribute: false },
+    fileReadings: { attribute: false },
     hour: { type: Number },
     firstDay: { type: Number },
     days: { type: Number },
@@ -34,6 +35,8 @@ export class TraceChart extends LitElement {
   };
   declare traces: readonly Trace[];
   declare readings: readonly TraceReading[];
+  /** Readings of a logger: many, drawn as small dots without their depths. */
+  declare fileReadings: readonly TraceReading[];
   declare hour: number;
   declare firstDay: number;
   declare days: number;
@@ -54,10 +57,16 @@ export class TraceChart extends LitElement {
     .name { fill: var(--ink); font-weight: 650; }
     .rule { stroke: var(--rule); stroke-width: 1; }
     .cursor { stroke: var(--ink); stroke-width: 1; }
+    .logged { fill: none; stroke: var(--ink); stroke-linecap: round; }
     .reading { fill: var(--ink); stroke: var(--paper); stroke-width: 1.5; }
   `;
 
   #size = new SizeController(this);
+
+  constructor() {
+    super();
+    this.fileReadings = [];
+  }
 
   override render(): TemplateResult | typeof nothing {
     const { width, em } = this.#size;
@@ -66,7 +75,11 @@ export class TraceChart extends LitElement {
     const left = em * 2.4;
     const right = width - em * 3.4;
     const height = em * 13;
-    const most = Math.max(100, this.pullKPa * 1.5, ...this.readings.map(({ kPa }) => kPa));
+    const most = Math.max(
+      100,
+      this.pullKPa * 1.5,
+      ...[this.readings, this.#shownOf(this.fileReadings)].flat().map(({ kPa }) => kPa),
+    );
     const x = scaleLinear([this.firstDay * 24, (this.firstDay + this.days) * 24], [left, right]);
     const y = scaleLog([wettestKPa, most], [height, em]).clamp(true);
     const ticks = [0.5, 1, 2, 5, 10, 20, 50, 100].filter((kPa) => kPa <= most);
@@ -86,11 +99,14 @@ export class TraceChart extends LitElement {
       )}
       ${this.traces.map((trace, i) => this.#trace(trace, i, x, y, right))}
       ${this.#days(x, height + em * 1.1, right)}
-      ${this.readings.map(({ hour, depthCm, kPa }) =>
-        hour >= this.firstDay * 24 && hour < (this.firstDay + this.days) * 24
-          ? svg`<circle class="reading" cx=${x(hour)} cy=${y(Math.max(wettestKPa, kPa))} r=${em * 0.32}></circle>
-            <text class="halo strong" x=${x(hour) + em * 0.45} y=${y(Math.max(wettestKPa, kPa)) - em * 0.3}>${depthCm}</text>`
-          : nothing,
+      ${this.#logged(x, y)}
+      ${this.#shownOf(this.readings).map(
+        ({
+          hour,
+          depthCm,
+          kPa,
+        }) => svg`<circle class="reading" cx=${x(hour)} cy=${y(Math.max(wettestKPa, kPa))} r=${em * 0.32}></circle>
+            <text class="halo strong" x=${x(hour) + em * 0.45} y=${y(Math.max(wettestKPa, kPa)) - em * 0.3}>${depthCm}</text>`,
       )}
       <line class="cursor" x1=${x(this.hour)} x2=${x(this.hour)} y1=${em * 0.4} y2=${height}></line>
       <line class="limit air" x1=${left} x2=${left + em * 1.6} y1=${key - em * 0.28} y2=${key - em * 0.28}></line>
@@ -98,6 +114,17 @@ export class TraceChart extends LitElement {
       <line class="limit pull" x1=${left} x2=${left + em * 1.6} y1=${key + em * 0.87} y2=${key + em * 0.87}></line>
       <text class="strong" x=${left + em * 2} y=${key + em * 1.15}>${w.pullKey(tensionText(this.pullKPa))}</text>
     </svg>`;
+  }
+
+  #logged(x: (h: number) => number, y: (kPa: number) => number): TemplateResult | typeof nothing {
+    const shown = this.#shownOf(this.fileReadings);
+    if (shown.length === 0) return nothing;
+    const dots = shown.map(({ hour, kPa }) => `M${x(hour).toFixed(1)} ${y(Math.max(wettestKPa, kPa)).toFixed(1)}h0`);
+    return svg`<path class="logged" stroke-width=${this.#size.em * 0.26} d=${dots.join("")}></path>`;
+  }
+
+  #shownOf(readings: readonly TraceReading[]): readonly TraceReading[] {
+    return readings.filter(({ hour }) => hour >= this.firstDay * 24 && hour < (this.firstDay + this.days) * 24);
   }
 
   #trace(

@@ -32,3 +32,19 @@ export function understoodView({ report, daily }: Extract<Understood, { ok: true
     )}
   </section>`;
 }
+
+/** Why a file was not read, with its places, or what it leaves open with the answers to choose from. */
+export function refusedView(
+  { question, faults }: Extract<Understood, { ok: false }>,
+  name: string,
+  say: (key: string, value: string) => void,
+): TemplateResult {
+  const w = dataWords();
+  if (question === undefined) {
+    return html`<div class="failed" role="alert"><p><strong>${w.faults}: ${name}</strong></p>
+      <ul lang="en">${faults.slice(0, 20).map(({ path, received, rule }) => html`<li>${path === "" ? "" : `${path}: `}${received} ${rule}</li>`)}</ul></div>`;
+  }
+  return html`<div class="failed" role="alert"><p><strong>${w.asks}</strong> <span lang="en">${question.text}</span></p>
+    <ul lang="en">${question.evidence.map((line) => html`<li>${line}</li>`)}</ul>
+    <p lang="en">${question.choices.map(({ value, meaning }) => html`<button type="button" @click=${() => say(question.key, value)}>${meaning}</button> `)}</p></div>`;
+}

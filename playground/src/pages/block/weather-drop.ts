@@ -3,7 +3,7 @@ import type { DailyWeather, Understood } from "rootledger/weather";
 import "../../fields/number-field.js";
 import { keepWeather, type OwnWeather } from "../../state/own-weather.js";
 import { dataWords } from "../../text/data-words.js";
-import { understoodView } from "./understood-view.js";
+import { refusedView, understoodView } from "./understood-view.js";
 import { weatherDropStyles } from "./weather-drop-styles.js";
 
 type Read = Extract<Understood, { ok: true }>;
@@ -55,18 +55,10 @@ export class WeatherDrop extends LitElement {
   }
 
   #answer(): TemplateResult | typeof nothing {
-    const w = dataWords();
     const { understood } = this;
     if (!understood) return nothing;
     if (understood.ok) return html`${understoodView(understood)}${this.#offer(understood)}`;
-    const { question } = understood;
-    if (question === undefined) {
-      return html`<div class="failed" role="alert"><p><strong>${w.faults}: ${this.#name}</strong></p>
-        <ul lang="en">${understood.faults.slice(0, 20).map(({ path, received, rule }) => html`<li>${path === "" ? "" : `${path}: `}${received} ${rule}</li>`)}</ul></div>`;
-    }
-    return html`<div class="failed" role="alert"><p><strong>${w.asks}</strong> <span lang="en">${question.text}</span></p>
-      <ul lang="en">${question.evidence.map((line) => html`<li>${line}</li>`)}</ul>
-      <p lang="en">${question.choices.map(({ value, meaning }) => html`<button type="button" @click=${() => this.#say(question.key, value)}>${meaning}</button> `)}</p></div>`;
+    return refusedView(understood, this.#name, (key, value) => void this.#say(key, value));
   }
 
   #offer(read: Read): TemplateResult {

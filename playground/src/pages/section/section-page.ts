@@ -7,6 +7,7 @@ import "../../fields/choice-field.js";
 import "../../fields/number-field.js";
 import { limits } from "../../fields/limits.js";
 import type { DemoFile } from "../../state/demo.js";
+import { keepSensors, keptSensors, type SensorFile } from "../../state/kept-sensors.js";
 import { type Reading, type Scene, spanDays, spans } from "../../state/scene.js";
 import { dataWords } from "../../text/data-words.js";
 import { amount, clock, dayLabel, listed, longDayLabel } from "../../text/number-format.js";
@@ -19,7 +20,10 @@ import { waterAxes, wettestDay } from "../findings.js";
 import { pageStyles } from "../page-styles.js";
 import { seasonStrip } from "../season-strip.js";
 import { sectionTable, storageTable } from "../table-twins.js";
+import { fileReadings } from "./file-readings.js";
+import { missLine } from "./miss-line.js";
 import "./readings-list.js";
+import "./sensor-drop.js";
 import { sectionStyles } from "./section-styles.js";
 import { flattened, hoursCsv, standingSvg, takeAway } from "./take-away.js";
 import { tensionTraces } from "./tension-traces.js";
@@ -51,6 +55,8 @@ export class SectionPage extends LitElement {
 
   static override styles = [pageStyles, sectionStyles];
 
+  #sensors = keptSensors();
+  #full = false;
   #made: { season: Answer; tree: string; views: ArmView[][] } | undefined;
 
   constructor() {
@@ -163,6 +169,7 @@ export class SectionPage extends LitElement {
     const place = { fromRowCm: scene.sensorAtCm, firstDay, days };
     const traces = tensionTraces(view.picture, soil, { ...place, depthsCm: scene.depthsCm });
     const { startDate } = file.season;
+    const logged = this.#sensors === undefined ? [] : fileReadings(this.#sensors, soil, file.season);
     const table = () => ({
       caption: w.table,
       head: [words.storage.day, ...traces.map((t) => `${t.depthCm} cm, ${unitText("tension")}`)],
@@ -177,11 +184,19 @@ export class SectionPage extends LitElement {
         <rl-number-field named .label=${w.distanceLabel} .value=${scene.sensorAtCm} .limits=${limits.sensorAtCm} .decimals=${0} .step=${10}
           @number-changed=${(e: CustomEvent<number>) => this.#change((s) => ({ ...s, sensorAtCm: Math.round(e.detail) }))}></rl-number-field>
       </div>
-      <rl-trace-chart .traces=${traces} .readings=${scene.readings} .hour=${scene.hour} .firstDay=${firstDay} .days=${days} .airKPa=${view.picture.airReturnKPa} .pullKPa=${view.picture.pullLimitKPa} .startDate=${startDate}></rl-trace-chart>
+      <rl-trace-chart .traces=${traces} .readings=${scene.readings} .fileReadings=${logged} .hour=${scene.hour} .firstDay=${firstDay} .days=${days} .airKPa=${view.picture.airReturnKPa} .pullKPa=${view.picture.pullLimitKPa} .startDate=${startDate}></rl-trace-chart>
       <rl-number-table .data=${table}></rl-number-table>
       <rl-readings-list .readings=${scene.readings} .picture=${view.picture} .soil=${soil} .fromRowCm=${scene.sensorAtCm} .hour=${scene.hour} .startDate=${startDate} .seasonDays=${file.season.days}
-        @readings-changed=${(e: CustomEvent<readonly Reading[]>) => this.#change((s) => ({ ...s, readings: e.detail }))}></rl-readings-list></figure>`;
+        @readings-changed=${(e: CustomEvent<readonly Reading[]>) => this.#change((s) => ({ ...s, readings: e.detail }))}></rl-readings-list>
+      ${missLine(logged, traces, firstDay)}
+      <rl-sensor-drop .current=${this.#sensors} .inside=${logged.length} ?full=${this.#full} @sensors-changed=${this.#sensorsChanged}></rl-sensor-drop></figure>`;
   }
+
+  readonly #sensorsChanged = ({ detail }: CustomEvent<SensorFile | undefined>): void => {
+    this.#sensors = detail;
+    this.#full = !keepSensors(detail);
+    this.requestUpdate();
+  };
 
   #takeAway(view: ArmView): TemplateResult {
     const w = dataWords();
