@@ -22,9 +22,9 @@ import { plansOf } from "./state/programme-plan.js";
 import { treeFlowLPerH } from "./state/same-litres.js";
 import { type PageName, pageNames, type Scene, spanDays } from "./state/scene.js";
 import { Store } from "./state/store.js";
-import { type Language, languages } from "./text/locale.js";
+import { type Language, languages, locale } from "./text/locale.js";
 import { unitsChosen } from "./text/units-shown.js";
-import { setLanguage, words } from "./text/words.js";
+import { fetchLanguage, languageIsHere, setLanguage, words } from "./text/words.js";
 import { Model } from "./worker/model.js";
 import { PhysicsCheck } from "./worker/physics-check.js";
 import { soilAt } from "./worker/soil-memory.js";
@@ -73,13 +73,13 @@ export class Shell extends LitElement {
 
   /** The first drawing is a task of its own, so that opening the page is not one long one. */
   protected override async scheduleUpdate(): Promise<void> {
-    if (!this.hasUpdated) await nextTurn();
+    if (!this.hasUpdated) await Promise.all([nextTurn(), fetchLanguage(this.#store.scene.language)]);
     super.scheduleUpdate();
   }
 
   override render(): TemplateResult {
     const { scene } = this.#store;
-    return html`${keyed(`${scene.language} ${Object.values(unitsChosen).join(" ")}`, this.#frame(scene))}`;
+    return html`${keyed(`${locale} ${Object.values(unitsChosen).join(" ")}`, this.#frame(scene))}`;
   }
 
   /** Drawn anew as a whole when the language changes. */
@@ -194,6 +194,10 @@ export class Shell extends LitElement {
 
   #sceneChanged(): void {
     const { scene } = this.#store;
+    if (!languageIsHere(scene.language)) {
+      void fetchLanguage(scene.language).then(() => this.#sceneChanged());
+      return;
+    }
     const root = document.documentElement;
     if (root.lang !== scene.language || this.#asked === "") setLanguage(scene.language);
     root.lang = scene.language;
@@ -237,6 +241,7 @@ export class Shell extends LitElement {
 
   /** The days in view by the slow engine, from the soil as the season has it on the first of them. */
   #askCheck(): void {
+    void import("./pages/check-figure.js");
     const { season, stale } = this.#model;
     if (!season || stale) return;
     const excerpt = spanDays(this.#store.scene, this.#demo.season.days);

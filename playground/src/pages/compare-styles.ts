@@ -12,6 +12,9 @@ export const compareStyles = css`
   .shared div { display: grid; gap: 0.5rem; justify-items: start; padding-top: 0.25rem; }
   .shared summary { cursor: pointer; padding: 0.5rem 0; }
   .folded summary { cursor: pointer; padding: 0.3rem 0; width: fit-content; font-size: var(--size-small); text-decoration: underline; text-underline-offset: 0.2em; text-decoration-color: var(--rule-strong); }
+  /* Room for the pictures before they are drawn, so that nothing further down counts as near the window and is fetched. */
+  rl-soil-row { display: block; min-height: 62rem; }
+  :host([wall]) rl-soil-row { min-height: 0; }
   rl-window-figure, rl-trees-figure { display: block; min-height: 1px; }
   .tools { padding-bottom: 0.5rem; }
   .tools .folded summary { font-size: var(--size-body); }

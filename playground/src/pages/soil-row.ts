@@ -7,7 +7,6 @@ import type { Scene, SoilScene } from "../state/scene.js";
 import { structureWords, textures } from "../state/soil-words.js";
 import { words } from "../text/words.js";
 import type { ArmView } from "./arm-pictures.js";
-import "./check-figure.js";
 import type { CheckView } from "./check-view.js";
 import type { DrawsView } from "./draws-view.js";
 import { pageStyles } from "./page-styles.js";
@@ -67,6 +66,12 @@ export class SoilRow extends LitElement {
       h3 { font-size: var(--size-body); font-weight: 650; line-height: 1.35; text-wrap: balance; margin-bottom: 0.35rem; }
       figure { margin-bottom: 1.3rem; }
       rl-difference-figure, rl-soil-more { display: block; min-height: 1px; }
+      .further summary { cursor: pointer; padding: 0.5rem 0; text-decoration: underline; text-underline-offset: 0.2em; text-decoration-color: var(--rule-strong); }
+      .further summary:focus-visible { outline: 3px solid var(--ink); outline-offset: 2px; }
+      /* Room before the charts are drawn. */
+      .section { min-height: 24rem; }
+      .storage { min-height: 18rem; }
+      .hours { min-height: 5rem; }
       .below { margin-top: 0.5rem; }
       rl-soil-key { margin: 0.6rem 0 0.2rem; }
       .window { color: var(--ink-quiet); margin-bottom: 0.5rem; }
@@ -85,7 +90,7 @@ export class SoilRow extends LitElement {
       }
       :host([wall]) :is(.storage, .hours, .rail, rl-check-figure, rl-difference-figure, rl-soil-more, rl-verdict-brief, h3, rl-number-table) { display: none; }
       :host([wall]) { padding: 0.3rem 0 0; border-top-width: 1px; }
-      :host([wall]) :is(header, figure) { margin: 0; }
+      :host([wall]) :is(header, figure) { margin: 0; min-height: 0; }
       :host([wall]) :is(header .small) { display: none; }
       :host([wall]) h2 { font-size: var(--size-body); }
       :host([wall]) .with-rail { grid-template-columns: minmax(0, 1fr); }
@@ -94,6 +99,8 @@ export class SoilRow extends LitElement {
       }
     `,
   ];
+
+  readonly #narrow = matchMedia("(max-width: 700px)");
 
   /** Rows are drawn in tasks of their own. */
   protected override async scheduleUpdate(): Promise<void> {
@@ -134,7 +141,8 @@ export class SoilRow extends LitElement {
         <div>
           ${sectionFigure(row)}${storageFigure(row)}${hoursFigure(row)}
           <rl-difference-figure class=${dimmed} .result=${result} .draws=${this.draws} .soil=${soil} .name=${name} .tree=${scene.tree} .letters=${letters}></rl-difference-figure>
-          <rl-soil-more class=${dimmed} .scene=${scene} .season=${season} .name=${name} .firstDay=${frame.firstDay} .days=${frame.days}></rl-soil-more>
+          <details class="further" ?open=${!this.#narrow.matches}><summary class="only-phone">${words.tools.further(name)}</summary>
+            <rl-soil-more class=${dimmed} .scene=${scene} .season=${season} .name=${name} .firstDay=${frame.firstDay} .days=${frame.days}></rl-soil-more></details>
           <rl-check-figure .check=${this.check} .soil=${soil} .soilIndex=${this.index} .name=${name} .letters=${letters} .startDate=${pictures[0]!.picture.startDate}></rl-check-figure>
         </div>
         <div class="rail ${dimmed}">

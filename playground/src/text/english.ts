@@ -210,6 +210,7 @@ export const english = {
     need: "What the tree needs",
     limits: "Power, rain and the longest run",
     unsure: "What am I least sure of?",
+    further: (soil: string): string => `${soil}: air after a run, hours by depth, litres by day, the season’s openings`,
   },
   check,
   pages,

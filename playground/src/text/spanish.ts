@@ -215,6 +215,7 @@ export const spanish: Words = {
     need: "Lo que necesita el árbol",
     limits: "Energía, lluvia y el riego más largo",
     unsure: "¿De qué estoy menos seguro?",
+    further: (soil) => `${soil}: aire tras un riego, horas por profundidad, litros por día, aperturas de la temporada`,
   },
   check,
   pages,

@@ -192,9 +192,10 @@ export class SectionPage extends LitElement {
       <rl-sensor-drop .current=${this.#sensors} .inside=${logged.length} ?full=${this.#full} @sensors-changed=${this.#sensorsChanged}></rl-sensor-drop></figure>`;
   }
 
-  readonly #sensorsChanged = ({ detail }: CustomEvent<SensorFile | undefined>): void => {
-    this.#sensors = detail;
-    this.#full = !keepSensors(detail);
+  /** An event carries null for nothing. */
+  readonly #sensorsChanged = ({ detail }: CustomEvent<SensorFile | null>): void => {
+    this.#sensors = detail ?? undefined;
+    this.#full = !keepSensors(this.#sensors);
     this.requestUpdate();
   };
 

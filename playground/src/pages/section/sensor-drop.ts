@@ -98,7 +98,7 @@ export class SensorDrop extends LitElement {
 
   #use(detail: SensorFile | undefined): void {
     this.understood = undefined;
-    this.dispatchEvent(new CustomEvent("sensors-changed", { detail, bubbles: true, composed: true }));
+    this.dispatchEvent(new CustomEvent("sensors-changed", { detail: detail ?? null, bubbles: true, composed: true }));
   }
 }
 
