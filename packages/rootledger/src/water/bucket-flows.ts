@@ -16,8 +16,10 @@ export interface FaceFlows {
   readonly side: Float64Array;
   readonly sideHere: Float64Array;
   readonly sideThere: Float64Array;
-  /** What comes into each cell less what leaves it, cm3/h; of the first layer once the surface has given its water. */
+  /** What comes into each cell less what leaves it, cm3/h; of the first layer without what the surface gives. */
   readonly net: Float64Array;
+  /** How much less comes into each cell through its upper and lower face as its own theta rises, cm3/h per unit of theta. */
+  readonly back: Float64Array;
   /** What `faceConductivity` says of one face between two soils. */
   readonly between: Float64Array;
 }
@@ -26,7 +28,7 @@ export interface FaceFlows {
  * How far the flow of a face follows the state at the end of the step: half (second order) while the pair of cells is far
  * from even by then, towards all where it would overshoot. `pace` is the step over the time in which the pair evens out.
  */
-export const followShare = (pace: number): number => (pace > 2 ? 1 - 1 / pace : 0.5);
+export const followShare = (pace: number): number => (pace > 4 ? 1 - 2 / pace : 0.5);
 
 /** @example faceFlows(64).down.length // 64 */
 export const faceFlows = (cells: number): FaceFlows => ({
@@ -37,6 +39,7 @@ export const faceFlows = (cells: number): FaceFlows => ({
   sideHere: new Float64Array(cells),
   sideThere: new Float64Array(cells),
   net: new Float64Array(cells),
+  back: new Float64Array(cells),
   between: new Float64Array(3),
 });
 
@@ -44,7 +47,7 @@ export const faceFlows = (cells: number): FaceFlows => ({
  * Looks up every cell at `theta` and writes values, the flow through every face, and what that leaves in each cell before
  * water from the surface. Same soil on both sides: gravity with the arithmetic mean conductivity, matric part as the
  * difference of matric flux potential over the distance (Kirchhoff). Two soils: mean conductivity times head gradient.
- * Bottom: `bottomFlow`. Writes to `pace[0]` the fastest change of theta that follows in all layers but the first, 1/h.
+ * Bottom: `bottomFlow`.
  *
  * @param sink what roots and evaporation take from each cell, cm3/h
  */
@@ -58,17 +61,15 @@ export function flowsInto(
   bottom: BottomLaw,
   theta: Float64Array,
   sink: Float64Array,
-  pace: Float64Array,
 ): void {
   const { layers, lanes, laneAreaCm2 } = ground.grid;
-  const { thetaResidual, thetaSaturated, pointsPerTheta, intervals } = ground;
-  const { conductanceDownCm, conductanceSideCm, twoSoilsDown, twoSoilsSide, perVolume } = faces;
+  const { thetaResidual, pointsPerTheta, intervals } = ground;
+  const { conductanceDownCm, conductanceSideCm, twoSoilsDown, twoSoilsSide } = faces;
   const { conductivityCmPerH, conductivitySlopeCmPerH, matricFluxCm2PerH, matricFluxSlopeCm2PerH } = values;
   const { headCm, headSlopeCm } = values;
   const { lookup, start } = table;
-  const { down, downHere, downThere, side, sideHere, sideThere, net } = flows;
+  const { down, downHere, downThere, side, sideHere, sideThere, net, back } = flows;
   const oneSoil = byHead.length === 1;
-  let fastest = 1e-12;
   for (let i = 0, c = 0; i < layers; i++) {
     let gainInside = 0;
     let potentialInside = 0;
@@ -97,34 +98,38 @@ export function flowsInto(
       if (i > 0) {
         const u = c - lanes;
         let fromAbove: number;
+        let here: number;
+        let there: number;
         if (oneSoil || twoSoilsDown[u] === 0) {
           const g = conductanceDownCm[u];
           const area = laneAreaCm2[j];
           const kAbove = conductivityCmPerH[u];
           const apart = matricFluxCm2PerH[u] - potential;
           fromAbove = 0.5 * area * (kAbove + k) + g * apart;
+          here = 0.5 * area * conductivitySlopeCmPerH[u] + g * matricFluxSlopeCm2PerH[u];
+          there = g * slope - 0.5 * area * kSlope;
           if (apart < 0 && fromAbove > area * kAbove) {
             // Down into wetter soil no more can flow than the drier soil conducts at unit gradient.
             fromAbove = area * kAbove;
             downHere[u] = area * conductivitySlopeCmPerH[u];
             downThere[u] = 0;
           } else {
-            downHere[u] = 0.5 * area * conductivitySlopeCmPerH[u] + g * matricFluxSlopeCm2PerH[u];
-            downThere[u] = g * slope - 0.5 * area * kSlope;
+            downHere[u] = here;
+            downThere[u] = there;
           }
           down[u] = fromAbove;
         } else {
           betweenSoilsDown(flows, ground, faces, values, byHead, i - 1, j);
           fromAbove = down[u];
+          here = downHere[u];
+          there = downThere[u];
         }
         gain += fromAbove;
-        const left = net[u] - fromAbove;
-        net[u] = left;
-        if (i > 1) {
-          const change = paceOf(left * perVolume[u], thetaSaturated[u] - theta[u]);
-          if (change > fastest) fastest = change;
-        }
-      }
+        // Without that limit: two cells alike are on either side of it by a last digit, and the step must not jump.
+        back[c] = there > 0 ? there : 0;
+        net[u] -= fromAbove;
+        back[u] += here;
+      } else back[c] = 0;
       if (j > 0) {
         const inner = c - 1;
         let fromInside: number;
@@ -151,17 +156,9 @@ export function flowsInto(
   const from = (layers - 1) * lanes;
   for (let c = from; c < from + lanes; c++) {
     net[c] -= down[c];
-    const change = paceOf(net[c] * perVolume[c], thetaSaturated[c] - theta[c]);
-    if (from > 0 && change > fastest) fastest = change;
+    back[c] += downHere[c];
   }
-  pace[0] = fastest;
 }
-
-/** A cell with less room than this cannot rise: what it does not take goes up or aside. */
-const nearlyFull = 1e-6;
-
-/** How fast a cell's theta changes as far as the step is concerned, 1/h. */
-export const paceOf = (rate: number, room: number): number => (rate < 0 ? -rate : room > nearlyFull ? rate : 0);
 
 function betweenSoilsDown(
   flows: FaceFlows,

@@ -1,4 +1,3 @@
-import { paceOf } from "./bucket-flows.js";
 import type { BucketValues } from "./bucket-values.js";
 import { type EmitterLines, offerWater, type SurfaceWork, spread, surfaceWork } from "./cascade.js";
 import type { FaceSums, Forcing } from "./engine.js";
@@ -11,8 +10,7 @@ const nearlyAll = 1 - 1e-12;
 export interface PondWork {
   readonly surface: SurfaceWork;
   /**
-   * How much less a lane draws when its top cell's theta rises by one; 0 where no pond stands. The step follows it in full: by
-   * half, the edge of the pond would swing from step to step and let rounding grow.
+   * How much less a lane draws when its top cell's theta rises by one; 0 where no pond stands. The step follows it in full.
    */
   readonly follow: Float64Array;
   /** What each lane draws at a surface head of zero, at the start of the step. */
@@ -44,30 +42,9 @@ export function pondWork(
 }
 
 /**
- * Lets each lane take what its top cell draws at a surface head of zero. The fastest change of theta in `pace[0]` then covers
- * the first layer too. Returns whether any water was there to take.
+ * Lets each lane take what its top cell draws at a surface head of zero. Returns whether any water was there to take.
  */
-export function offerSurface(
-  pond: PondWork,
-  ground: Ground,
-  values: BucketValues,
-  forcing: Forcing,
-  theta: Float64Array,
-  perVolume: Float64Array,
-  net: Float64Array,
-  pace: Float64Array,
-): boolean {
-  const wet = intakeOf(pond, ground, values, forcing);
-  const { intake } = pond.surface;
-  const { thetaSaturated } = ground;
-  for (let j = 0; j < intake.length; j++) {
-    const change = paceOf((net[j] + intake[j]) * perVolume[j], thetaSaturated[j] - theta[j]);
-    if (change > pace[0]) pace[0] = change;
-  }
-  return wet;
-}
-
-function intakeOf(pond: PondWork, ground: Ground, values: BucketValues, forcing: Forcing): boolean {
+export function offerSurface(pond: PondWork, ground: Ground, values: BucketValues, forcing: Forcing): boolean {
   const { surface, follow, drawn, saturatedCm2PerH } = pond;
   const { capacity, intake } = surface;
   const { lanes, laneAreaCm2, thicknessCm } = ground.grid;

@@ -3,6 +3,7 @@ import { headTables } from "./boundary.js";
 import { faceFlows, flowsInto } from "./bucket-flows.js";
 import { holdBack, writeFlows } from "./bucket-hold.js";
 import { mostLeavingShare, solution, solveStep } from "./bucket-solve.js";
+import { chooseStep } from "./bucket-step.js";
 import { offerSurface, pondWork, settleSurface } from "./bucket-surface.js";
 import { bucketValues, headsInto, riseTable } from "./bucket-values.js";
 import type { EmitterLines } from "./cascade.js";
@@ -32,7 +33,7 @@ export interface WaterSetup {
   readonly bottom?: BottomEdge;
   /** Cracks: this share of what enters a lane from the surface goes straight to the layer that holds `toDepthCm`. Default none. */
   readonly bypass?: { readonly fraction: number; readonly toDepthCm: number };
-  /** Largest change of theta in one sub-step, m3/m3; default 0.02. Smaller is slower and closer to the exact answer; from 0.03 rounding may grow in wet soil. */
+  /** How much of a cell's change of theta in one sub-step may be in doubt (`chooseStep`), m3/m3; default 0.005. Smaller is slower and closer to the exact answer. */
   readonly thetaChangePerStep?: number;
 }
 
@@ -53,7 +54,6 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
   const { ground, lines, roots, innerEdge, stress } = setup;
   const takeUp = setup.uptake ?? uptakeInto;
   const evaporate = setup.evaporation ?? (setup.evaporationOn ?? soilLimitedEvaporation)(ground);
-  const thetaChange = setup.thetaChangePerStep ?? 0.02;
   const { layers, lanes, cells, volumeCm3 } = ground.grid;
   const { thetaResidual, thetaSaturated } = ground;
   const table = riseTable(ground);
@@ -68,9 +68,8 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
   const solved = solution(layers, lanes);
   const pond = pondWork(ground, lines, innerEdge);
   const { surface } = pond;
-  /** Length of the step and fastest change; in arrays so that passing them on allocates nothing. */
-  const stepH = new Float64Array(1);
-  const pacePerH = new Float64Array(1);
+  /** Length of the step and the doubt it may have (`chooseStep`); in an array so that passing them on allocates nothing. */
+  const stepH = Float64Array.of(0, setup.thetaChangePerStep ?? 0.005);
   /** Water taken by roots and evaporation, and by evaporation alone, cm3/h. */
   const sink = new Float64Array(cells);
   const evaporation = new Float64Array(lanes);
@@ -90,11 +89,12 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
     stress(factors, ground, theta, values);
     sinksAt(theta, forcing);
     while (endH - nowH > 1e-9) {
-      flowsInto(flows, ground, faces, values, table, byHead, bottom, theta, sink, pacePerH);
-      const wet = offerSurface(pond, ground, values, forcing, theta, perVolume, flows.net, pacePerH);
-      const allowedH = thetaChange / pacePerH[0];
-      let dtH = allowedH > longestStepH ? longestStepH : allowedH > shortestStepH ? allowedH : shortestStepH;
       const leftH = endH - nowH;
+      stepH[0] = leftH > longestStepH ? longestStepH : leftH;
+      flowsInto(flows, ground, faces, values, table, byHead, bottom, theta, sink);
+      const wet = offerSurface(pond, ground, values, forcing);
+      chooseStep(stepH, flows, pond, ground, perVolume, theta);
+      let dtH = stepH[0] > shortestStepH ? stepH[0] : shortestStepH;
       if (dtH >= leftH * (1 - 1e-9)) dtH = leftH;
       stepH[0] = dtH;
       const held = solveWithin(theta, forcing);
