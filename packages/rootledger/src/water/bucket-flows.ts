@@ -69,7 +69,7 @@ export function flowsInto(
   const { headCm, headSlopeCm } = values;
   const { lookup, start } = table;
   const { down, downHere, downThere, side, sideHere, sideThere, net, back } = flows;
-  const oneSoil = byHead.length === 1;
+  const oneSoil = byHead.length === 0;
   for (let i = 0, c = 0; i < layers; i++) {
     let gainInside = 0;
     let potentialInside = 0;

@@ -39,6 +39,8 @@ export interface WaterSetup {
 
 const longestStepH = 1;
 const shortestStepH = 1 / 2000;
+/** How much longer the last step before an event may be, rather than leave a remainder; two last steps are of one length. */
+const slack = 1.2;
 /** How often a step in which a cell would give more than it holds is halved before its flows are held back. */
 const mostHalvings = 6;
 
@@ -59,7 +61,7 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
   const table = riseTable(ground);
   const faces = facesOf(ground);
   const { perVolume } = faces;
-  const byHead = headTables(ground);
+  const byHead = ground.tables.length > 1 ? headTables(ground) : [];
   const bottom = bottomLaw(setup.bottom ?? { kind: "free-drainage" }, ground);
   const { bypass } = setup;
   const crackLayer = bypass ? ground.grid.layerEdgesCm.findIndex((edge) => edge > bypass.toDepthCm) - 1 : -1;
@@ -95,7 +97,8 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
       const wet = offerSurface(pond, ground, values, forcing);
       chooseStep(stepH, flows, pond, ground, perVolume, theta);
       let dtH = stepH[0] > shortestStepH ? stepH[0] : shortestStepH;
-      if (dtH >= leftH * (1 - 1e-9)) dtH = leftH;
+      if (dtH * slack >= leftH) dtH = leftH;
+      else if (dtH * 2 > leftH) dtH = 0.5 * leftH;
       stepH[0] = dtH;
       const held = solveWithin(theta, forcing);
       dtH = stepH[0];
