@@ -1,6 +1,6 @@
 /** Every text of `convergence` that is not a number. */
 export const convergenceWords = {
-  what: "mean tree; the value as usual (steps that change theta by at most 0.02, usual layers), then how much finer runs change it.",
+  what: "mean tree; the value as usual (steps with at most 0.005 of a change of theta in doubt, usual layers), then how much finer runs change it.",
   measure: {
     airless: "Airless, root-hours",
     thirsty: "Thirsty, root-hours",
@@ -14,8 +14,9 @@ export const convergenceWords = {
   flips: "A finer run turns these verdicts:",
   noFlips: "No verdict between programmes turns in a finer run.",
   safe: (change: number): string =>
-    `Safe step: thetaChangePerStep ${change}; no measure is farther than its floor from a run at 0.005.`,
-  noSafe: "Neither 0.02 nor 0.01 comes within the floors of a run at 0.005: give thetaChangePerStep 0.005 or less.",
+    `Safe step: thetaChangePerStep ${change}; no measure is farther than its floor from a run at 0.00125.`,
+  noSafe:
+    "Neither 0.005 nor 0.0025 comes within the floors of a run at 0.00125: give thetaChangePerStep 0.00125 or less.",
   layersFine: "Layers of half the height move no measure beyond its floor.",
   layersCoarse:
     "Layers of half the height move a measure beyond its floor: differences of that size mean nothing here.",

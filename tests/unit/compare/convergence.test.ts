@@ -15,7 +15,7 @@ const comparison: Comparison = {
 
 test("tells what halving step and layers changes for each programme, and which step is safe", () => {
   const { finenesses, rows, flips, safeThetaChangePerStep, layersFine } = convergence(comparison);
-  expect(finenesses[0]).toEqual({ thetaChangePerStep: 0.02, layerParts: 1 });
+  expect(finenesses[0]).toEqual({ thetaChangePerStep: 0.005, layerParts: 1 });
   expect(rows).toHaveLength(2 * 4);
   for (const { usual, changes, floor, unit } of rows) {
     expect(changes).toHaveLength(finenesses.length);
@@ -26,7 +26,7 @@ test("tells what halving step and layers changes for each programme, and which s
   }
   expect(rows.some(({ changes }) => changes[1] !== 0)).toBe(true);
   expect(rows.some(({ changes }) => changes[3] !== 0)).toBe(true);
-  expect(safeThetaChangePerStep).toBe(0.02);
+  expect(safeThetaChangePerStep).toBe(0.005);
   expect(layersFine).toBe(true);
   expect(flips).toEqual([]);
 });

@@ -6,14 +6,14 @@ import { gather, scenarioOf } from "./compare.js";
 import type { Arm, Comparison, Difference } from "./comparison.js";
 import { floorOf } from "./floors.js";
 
-/** How fine a run is: the largest change of theta in a sub-step, and into how many each layer is cut. */
+/** How fine a run is: how much change of theta may be in doubt in a sub-step, and into how many each layer is cut. */
 export interface Fineness {
   readonly thetaChangePerStep: number;
   readonly layerParts: number;
 }
 
 /** The usual step and layers, then half the step, a quarter of it, layers of half the height, and half of both. */
-const usualStep = 0.02;
+const usualStep = 0.005;
 const finenesses: readonly Fineness[] = [
   { thetaChangePerStep: usualStep, layerParts: 1 },
   { thetaChangePerStep: usualStep / 2, layerParts: 1 },
@@ -55,8 +55,8 @@ export interface Convergence {
 
 /**
  * What halving the step and the layers changes in airless and thirsty root-hours, drainage and uptake, and whether a verdict between
- * programmes flips. The bucket engine chooses its own steps: they end where theta of some cell would change by more than
- * `thetaChangePerStep`, so this is the dt to halve. Five runs of each programme on each soil, mean tree.
+ * programmes flips. The bucket engine chooses its own steps: they end where more than `thetaChangePerStep` of the change of
+ * some cell would be in doubt, so this is the dt to halve. Five runs of each programme on each soil, mean tree.
  *
  * @throws RangeError as `simulate`, for Richards' equation, or if a run fails on the way.
  * @example convergence(comparison).safeThetaChangePerStep
