@@ -10,7 +10,7 @@ const short = JSON.stringify({ ...file, season: { ...file.season, days: 5 }, sta
 test("prints what halving step and layers changes, and the safe step; the same as JSON", async () => {
   const { io, written } = memoryIo({ [path]: short });
   expect(await main(["convergence", path], io)).toBe(0);
-  expect(written.stdout).toMatch(/step 0\.01 +step 0\.005 +0\.02, half layers/);
+  expect(written.stdout).toMatch(/step 0\.0025 +step 0\.00125 +0\.005, half layers/);
   expect(written.stdout).toMatch(/Airless, root-hours( +-?[\d.]+){6}/);
   expect(written.stdout).toMatch(/Safe step: thetaChangePerStep 0\.0|Neither 0\.005 nor 0\.0025/);
   const { io: other, written: said } = memoryIo({ [path]: short });
