@@ -8,7 +8,7 @@ import { memoryIo } from "../support/memory-io.js";
 
 const days = 16;
 const file = demoJson("scenario");
-const short = { ...file, season: { ...file.season, days } };
+const short = { ...file, season: { ...file.season, days }, start: { kind: "same-state" } };
 const place = { depthCm: 20, fromLineCm: 10 };
 
 /** Readings of the demo block itself with noise, six-hourly, one of them missing. */
