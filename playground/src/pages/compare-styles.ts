@@ -16,7 +16,8 @@ export const compareStyles = css`
   rl-soil-row { display: block; min-height: 62rem; }
   :host([wall]) rl-soil-row { min-height: 0; }
   rl-window-figure, rl-trees-figure { display: block; min-height: 1px; }
-  .tools { padding-bottom: 0.5rem; }
+  .tools { display: flex; flex-wrap: wrap; gap: 0 2rem; padding-bottom: 0.5rem; }
+  .tools details[open] { flex-basis: 100%; }
   .tools .folded summary { font-size: var(--size-body); }
   .folded summary:focus-visible, .quiet button:focus-visible { outline: 3px solid var(--ink); outline-offset: 2px; }
   .quiet { display: flex; gap: 1rem; }

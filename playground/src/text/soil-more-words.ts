@@ -6,7 +6,7 @@ const english = {
   air: (soil: string): string => `${soil}: how long the roots lack air after a run`,
   none: (letter: string): string => `${letter}: hardly any root loses its air.`,
   back: (letter: string, hours: number, most: number): string =>
-    `${letter}: air is back ${amount(hours, 2)} h after the valve closes (median; longest ${whole(most)} h).`,
+    `${letter}: air is back ${amount(hours, 2)} h after the last closing of a run (median; longest ${whole(most)} h).`,
   never: (letter: string): string => `${letter}: air is never back before the next opening.`,
   gapShort: (gap: string): string =>
     `The pause of ${gap} between pulses is shorter than that: they add up to one long run.`,
@@ -77,7 +77,7 @@ const spanish: typeof english = {
   air: (soil) => `${soil}: cuánto tiempo les falta aire a las raíces tras un riego`,
   none: (letter) => `${letter}: casi ninguna raíz pierde su aire.`,
   back: (letter, hours, most) =>
-    `${letter}: el aire vuelve ${amount(hours, 2)} h después de cerrar la válvula (mediana; lo más largo ${whole(most)} h).`,
+    `${letter}: el aire vuelve ${amount(hours, 2)} h después del último cierre de un riego (mediana; lo más largo ${whole(most)} h).`,
   never: (letter) => `${letter}: el aire nunca vuelve antes de la apertura siguiente.`,
   gapShort: (gap) => `La pausa de ${gap} entre pulsos es más corta: se suman en un solo riego largo.`,
   gapEnough: (gap) => `La pausa de ${gap} entre pulsos basta.`,
