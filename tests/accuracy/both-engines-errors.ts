@@ -3,6 +3,7 @@ import { textureGroup } from "rootledger/ground";
 import type { ChangeKind, EngineErrors, SoilGroup } from "../../packages/rootledger/src/compare/engine-errors.js";
 import { type BothEnginesCase, bothEnginesCases, days, runBucket } from "./both-engines-case.js";
 import type { KeptCase } from "./both-engines-make.js";
+import type { Check } from "./strip-limits.js";
 
 /** The same figures as the library states, here as measured. */
 type Measured = { -readonly [Key in keyof EngineErrors]: number };
@@ -59,6 +60,29 @@ export function changeErrors(): Readonly<Record<SoilGroup, Record<ChangeKind, Me
     }
   }
   return worst;
+}
+
+/**
+ * The change in airless root-hours from one programme to another, h a week, beside the slow engine's. Own aim: within 25 % of
+ * that or 2 h a week.
+ */
+export function airlessChanges(): Check[] {
+  const ours = new Map(bothEnginesCases.map((c) => [c.id, runBucket(c).airless]));
+  const theirs = new Map(kept.map((k) => [k.id, k.richards.airless]));
+  const pairs = bothEnginesCases.flatMap((from) =>
+    bothEnginesCases
+      .filter((to) => from.soil.name === to.soil.name && from.flowLPerH === to.flowLPerH)
+      .filter((to) => changeKind(from.programme, to.programme) !== undefined)
+      .map((to) => ({ from, to })),
+  );
+  return pairs.map(({ from, to }) => {
+    const perWeek = (runs: ReadonlyMap<string, number | undefined>): number =>
+      (((runs.get(to.id) ?? Number.NaN) - (runs.get(from.id) ?? Number.NaN)) * 7) / days;
+    const [fast, slow] = [perWeek(ours), perWeek(theirs)];
+    const bound = Math.max(2, 0.25 * Math.abs(slow));
+    const pass = Math.abs(fast - slow) <= bound;
+    return { name: `${from.id} to ${to.programme}`, ours: fast, reference: slow, unit: "h a week", bound, pass };
+  });
 }
 
 /** What a change of programme changes; undefined where it is the reverse of one that counts. */

@@ -20,8 +20,10 @@ try {
   const { accuracyCases } = await server.ssrLoadModule("/accuracy/run.ts");
   const progress = (name) => process.stderr.write(`${name}\n`);
   const cases = accuracyCases({ subset, progress });
+  const { airlessChanges } = await server.ssrLoadModule("/accuracy/both-engines-errors.ts");
+  const changes = airlessChanges();
   if (json) {
-    process.stdout.write(`${JSON.stringify({ cases })}\n`);
+    process.stdout.write(`${JSON.stringify({ cases, changes })}\n`);
   } else {
     const digits = (value) => (value === 0 ? "0" : Number(value).toPrecision(4));
     for (const c of cases) {
@@ -29,6 +31,14 @@ try {
         `${c.pass ? "ok  " : "MISS"} ${c.name}: ours ${digits(c.ours)}, reference ${digits(c.reference)} ${c.unit}, bound ${digits(c.bound)}\n`,
       );
     }
+  }
+  // Own aim, not a limit: what misses it is in the floor of every verdict on that soil.
+  const far = changes.filter((c) => !c.pass);
+  process.stderr.write(
+    `${changes.length} changes in airless root-hours between programmes, ${far.length} beyond 25 % and 2 h a week:\n`,
+  );
+  for (const c of far) {
+    process.stderr.write(`  ${c.name}: ${c.ours.toFixed(1)}, slow engine ${c.reference.toFixed(1)} ${c.unit}\n`);
   }
   const missed = cases.filter((c) => !c.pass).length;
   process.stderr.write(`${cases.length} checks, ${missed} missed\n`);

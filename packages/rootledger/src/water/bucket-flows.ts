@@ -119,7 +119,7 @@ export function flowsInto(
           }
           down[u] = fromAbove;
         } else {
-          betweenSoilsDown(flows, ground, faces, values, byHead, i - 1, j);
+          betweenSoils(flows, ground, faces, values, byHead, u, c);
           fromAbove = down[u];
           here = downHere[u];
           there = downThere[u];
@@ -140,7 +140,7 @@ export function flowsInto(
           sideHere[inner] = g * slopeInside;
           sideThere[inner] = g * slope;
         } else {
-          betweenSoilsSide(flows, ground, faces, values, byHead, inner);
+          betweenSoils(flows, ground, faces, values, byHead, inner, c);
           fromInside = side[inner];
         }
         gain += fromInside;
@@ -160,49 +160,37 @@ export function flowsInto(
   }
 }
 
-function betweenSoilsDown(
-  flows: FaceFlows,
-  ground: Ground,
-  faces: Faces,
-  values: BucketValues,
-  byHead: readonly HeadTable[],
-  layer: number,
-  lane: number,
-): void {
-  const { lanes, laneAreaCm2, thicknessCm } = ground.grid;
-  const { headCm, headSlopeCm } = values;
-  const { between } = flows;
-  const c = layer * lanes + lane;
-  const below = c + lanes;
-  const upper = byHead[ground.material[c]];
-  const lower = byHead[ground.material[below]];
-  const half = 0.5 * thicknessCm[layer];
-  const halfBelow = 0.5 * thicknessCm[layer + 1];
-  faceConductivity(between, upper, lower, half, halfBelow, headCm[c], headCm[below]);
-  const g = faces.conductanceDownCm[c];
-  flows.down[c] = between[0] * (laneAreaCm2[lane] + g * (headCm[c] - headCm[below]));
-  flows.downHere[c] = g * between[1] * headSlopeCm[c];
-  flows.downThere[c] = g * between[2] * headSlopeCm[below];
-}
-
-function betweenSoilsSide(
+/** Mean conductivity times head gradient through the face of `c` to the cell `next`, below it or outside. */
+function betweenSoils(
   flows: FaceFlows,
   ground: Ground,
   faces: Faces,
   values: BucketValues,
   byHead: readonly HeadTable[],
   c: number,
+  next: number,
 ): void {
+  const { lanes, laneAreaCm2, thicknessCm } = ground.grid;
   const { headCm, headSlopeCm } = values;
   const { between } = flows;
-  const next = c + 1;
-  const inner = byHead[ground.material[c]];
-  const outer = byHead[ground.material[next]];
-  faceConductivity(between, inner, outer, 1, 1, headCm[c], headCm[next]);
-  const g = faces.conductanceSideCm[c];
-  flows.side[c] = g * between[0] * (headCm[c] - headCm[next]);
-  flows.sideHere[c] = g * between[1] * headSlopeCm[c];
-  flows.sideThere[c] = g * between[2] * headSlopeCm[next];
+  const layer = (c / lanes) | 0;
+  const below = ((next / lanes) | 0) - layer;
+  const half = below * 0.5 * thicknessCm[layer] + 1 - below;
+  const halfNext = below * 0.5 * thicknessCm[layer + below] + 1 - below;
+  faceConductivity(
+    between,
+    byHead[ground.material[c]],
+    byHead[ground.material[next]],
+    half,
+    halfNext,
+    headCm[c],
+    headCm[next],
+  );
+  const g = (below === 1 ? faces.conductanceDownCm : faces.conductanceSideCm)[c];
+  const gravity = below * laneAreaCm2[c % lanes];
+  (below === 1 ? flows.down : flows.side)[c] = between[0] * (gravity + g * (headCm[c] - headCm[next]));
+  (below === 1 ? flows.downHere : flows.sideHere)[c] = g * between[1] * headSlopeCm[c];
+  (below === 1 ? flows.downThere : flows.sideThere)[c] = g * between[2] * headSlopeCm[next];
 }
 
 function throughBottom(flows: FaceFlows, ground: Ground, values: BucketValues, bottom: BottomLaw): void {
