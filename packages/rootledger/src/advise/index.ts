@@ -25,6 +25,7 @@ export {
   type ReadingsVerdict,
   tensiometerRangeKPa,
 } from "./judge-readings.js";
+export { pluggedTree } from "./plugged-tree.js";
 export type { SensorPlace } from "./sensor-place.js";
 export {
   type SensorTwin,
@@ -39,5 +40,6 @@ export {
 export { type ExpectedReading, type Sheet, type SheetOpening, type SheetQuestion, sheet } from "./sheet.js";
 export { longestDrainH, type PitAnswer, type PitReadings, pitAnswer, type StructureGuess } from "./spade-and-tape.js";
 export { type StartWindow, type StartWindowOptions, startWindow } from "./start-window.js";
+export { type SprinklerBlock, type SprinklerWarning, underMicroSprinkler } from "./under-micro-sprinkler.js";
 export { type SensorSite, type SensorSites, sensorSites } from "./where-to-put-sensors.js";
 export { type YearOfPlan, type YearsPlan, type YearsQuestion, yearsPlan } from "./years-plan.js";

@@ -65,7 +65,11 @@ export function laneEdges(lineAtCm: readonly number[], halfRowCm: number, lanes 
   }
   const edges = new Set<number>([0, halfRowCm]);
   stations.forEach((station, s) => {
-    for (const distance of distances(station, counts[s])) edges.add(round(station.line + station.side * distance));
+    for (const distance of distances(station, counts[s])) {
+      const cm = round(station.line + station.side * distance);
+      // The wall itself is not rounded: beside its rounded twin it would leave a lane of no width.
+      if (halfRowCm - cm > sameEdgeCm) edges.add(cm);
+    }
   });
   return [...edges].sort((a, b) => a - b);
 }
@@ -79,6 +83,7 @@ interface Station {
   readonly meetsAnother: boolean;
 }
 
+const sameEdgeCm = 1e-5;
 const round = (cm: number): number => Math.round(cm * 1e6) / 1e6;
 
 /** Ratio by which lanes widen if `count` of them fill the reach. */
