@@ -9,9 +9,9 @@ const tests: Readonly<Record<string, readonly string[]>> = {
   ground: [
     "unit/ground/{curve-parameters,measured-curve,profile,structure,water-translator}.test.ts",
     "laws/ground/{curves,infiltration}.test.ts",
-    "published/{available,evaporable,infiltration,soil}*.test.ts",
+    "published/{available,evaporable,infiltration,published,soil}*.test.ts",
   ],
-  tree: ["unit/tree/*.test.ts", "published/{available,evaporable,need,root-facts,salty}*.test.ts"],
+  tree: ["unit/tree/*.test.ts", "published/{available,evaporable,need,published,root-facts,salty,two}*.test.ts"],
   ledger: ["laws/water/season.test.ts", "laws/roots/root-hours.test.ts", "unit/scenario/limit-periods.test.ts"],
 };
 

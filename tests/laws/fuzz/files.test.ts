@@ -198,7 +198,8 @@ describe("tables with damaged lines: refused with listed faults, or numbers all"
         for (const { hour, depthCm, theta } of read.readings)
           expect([hour, depthCm, theta].every(Number.isFinite)).toBe(true);
       }),
-      { numRuns: 20 * runs },
+      // Once read as a number: a depth beyond what a double holds.
+      { numRuns: 20 * runs, examples: [[table.replace(",20,", ",1e999,")]] },
     );
   });
 

@@ -77,7 +77,8 @@ export function parseMoisture(
     }
     const [time, depth, from, moisture] = at.map((i) => cells[i]);
     const number = (name: string, cell: string): number => {
-      if (decimal.test(cell)) return Number(cell);
+      const value = decimal.test(cell) ? Number(cell) : Number.NaN;
+      if (Number.isFinite(value)) return value;
       refuse("not-a-number", `line ${line}, ${name}`, cell, "must be a number with a decimal point");
       return Number.NaN;
     };
