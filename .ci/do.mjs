@@ -62,6 +62,7 @@ async function runChecks() {
     ["dead exports", "knip", ["--config", ".knip.json"]],
     ["package rootledger", "publint", ["packages/rootledger", "--strict", "--pack", "npm"]],
     ["package @rootledger/cli", "publint", ["packages/cli", "--strict", "--pack", "npm"]],
+    ["docs of every public symbol", "typedoc", ["--options", ".typedoc.json", "--emit", "none", "--logLevel", "Warn"]],
     ["types of rootledger", "attw", ["--pack", "packages/rootledger", "--profile", "esm-only", ...attwOutput]],
   ];
   for (const [name, tool, args] of checks) {

@@ -25,6 +25,7 @@ export interface CheckedDifference {
   readonly verdict: "holds" | "fades" | "reversed" | "not-clear";
 }
 
+/** What the slow engine says of the fast one's set. */
 export interface AdviceCheck {
   readonly days: number;
   readonly status: "finished" | "stopped";
@@ -33,11 +34,13 @@ export interface AdviceCheck {
   readonly rankingHolds: boolean;
 }
 
+/** How a set is checked. */
 export interface AdviceCheckOptions {
   /** From the season's first day and the stated tension, by both engines; default 7. */
   readonly days?: number;
   /** Awaited after each simulated hour. */
   readonly pause?: () => Promise<void>;
+  /** Called after each run. */
   readonly onProgress?: (done: number, all: number) => void;
   readonly cancel?: CancelSignal;
 }

@@ -62,6 +62,7 @@ export interface AdviceStart {
   readonly snapshot: Snapshot;
 }
 
+/** How the runs of an advice begin. */
 export type AdviceStarts = (draw: number, lines: number) => AdviceStart;
 
 /** Finds each start once and keeps it. @example adviceStarts(ready)(0, 0).snapshot.hour */

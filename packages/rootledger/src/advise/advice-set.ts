@@ -2,6 +2,7 @@ import { pairedVerdict } from "../compare/paired-verdict.js";
 import { type AdviceChoice, changesBetween } from "./advice-choice.js";
 import { adviceNumbers } from "./advice-run.js";
 
+/** Measures by which programmes are judged. */
 export type AdviceMeasureId = "thirsty" | "airless" | "below-roots" | "pump-starts";
 
 /** The four measures that advice is weighed by, none against another. `at`: place among a member's numbers. */

@@ -10,6 +10,7 @@ import { headFromTension, mmPerCm, tensionFromHead } from "../units.js";
 import { thetaAtHead } from "../water/ground.js";
 import { column } from "../water/result.js";
 
+/** The two rules for dryness that are held against each other. */
 export interface DryRules {
   /** p of FAO-56 table 22 at 5 mm/d; 0.70 for avocado, 0.50 for citrus. */
   readonly depletionFraction: number;

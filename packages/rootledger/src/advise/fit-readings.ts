@@ -12,6 +12,7 @@ export interface FittedUnknown {
   readonly after: { readonly mean: number; readonly deviation: number };
 }
 
+/** The soil that explains one's own readings best. */
 export interface ReadingsFit {
   readonly unknowns: readonly FittedUnknown[];
   /**

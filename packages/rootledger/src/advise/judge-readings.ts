@@ -17,8 +17,10 @@ export interface Reading extends SensorPlace {
 /** Working range of a tensiometer, kPa. Source: North Carolina State University AG-452-2; New Mexico State University notes. */
 export const tensiometerRangeKPa: readonly [number, number] = [0, 80];
 
+/** Whether a reading is where the twin expects it. */
 export type ReadingState = "thirsty" | "fine" | "airless";
 
+/** One reading and what the twin says of it. */
 export interface JudgedReading {
   readonly reading: Reading;
   /** What the reading says by the tree's limits. Airless only where that tension leaves too little air in this soil. */
@@ -31,6 +33,7 @@ export interface JudgedReading {
   readonly outOfRange: boolean;
 }
 
+/** What all readings together say. */
 export interface ReadingsVerdict {
   readonly readings: readonly JudgedReading[];
   readonly counts: Readonly<Record<ReadingState, number>>;

@@ -25,6 +25,7 @@ export interface TwinWindow {
   readonly hours: number;
 }
 
+/** How a sensor's twin is run. */
 export interface TwinOptions extends Pick<SimulateOptions, "engine" | "lanes" | "geometry"> {}
 
 /**
@@ -99,6 +100,7 @@ export interface TwinDraws {
   readonly weatherYears?: readonly SiteWeather[];
 }
 
+/** Expected readings over draws of what is unknown. */
 export interface TwinBand {
   readonly sensors: readonly SensorTwin[];
   readonly members: number;

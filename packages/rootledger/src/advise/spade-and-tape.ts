@@ -15,6 +15,7 @@ export interface PitReadings {
   readonly drain?: { readonly depthCm: number; readonly hours: number; readonly tensionKPa: number };
 }
 
+/** A structure word with the signs for it. */
 export interface StructureGuess {
   readonly structure: Structure;
   readonly kSatCmPerH: number;
@@ -24,6 +25,7 @@ export interface StructureGuess {
   readonly misfit: number;
 }
 
+/** What was seen in a pit. */
 export interface PitAnswer {
   /** From the pond, if one was measured. */
   readonly kSatCmPerH?: number;

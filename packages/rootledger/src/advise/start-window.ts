@@ -26,6 +26,7 @@ export interface StartWindow {
   readonly thirstyShare: Float64Array;
 }
 
+/** How the window of a start is sought. */
 export interface StartWindowOptions extends Pick<SimulateOptions, "engine" | "lanes" | "geometry"> {
   /** Today's state, from a run of the same block, soil, season and trees; without it the scenario's start. */
   readonly from?: Snapshot;

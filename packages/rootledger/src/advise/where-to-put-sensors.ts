@@ -13,6 +13,7 @@ export interface SensorSite {
   readonly swingTheta: number;
 }
 
+/** Places for sensors and what each is good for. */
 export interface SensorSites {
   /** The rooted cell whose water runs nearest to the root-weighted mean. */
   readonly representative: SensorSite;

@@ -17,6 +17,7 @@ export interface YearsQuestion
   readonly nutrientsGPerMatureTree: Readonly<Record<string, number>>;
 }
 
+/** One year of a plan. */
 export interface YearOfPlan {
   readonly ageYears: number;
   readonly canopyDiameterM: number;
@@ -36,6 +37,7 @@ export interface YearOfPlan {
   readonly nutrientsG: Readonly<Record<string, number>>;
 }
 
+/** A plan over the years of a young block. */
 export interface YearsPlan {
   readonly years: readonly YearOfPlan[];
   /** Age at which the roots reach the water of each line, years, within the ages of the canopy; left out where they never do. */

@@ -7,6 +7,7 @@ export interface ExpectedUnknown {
   readonly spread: number;
 }
 
+/** Outcome of a fit within bounds. */
 export interface BoundedFit {
   readonly values: Readonly<Record<string, number>>;
   /** The same in spreads from what was expected, in the order of the unknowns. */

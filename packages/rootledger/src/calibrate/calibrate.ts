@@ -12,6 +12,7 @@ import { type FitSpread, fitSpread } from "./fit-spread.js";
 import type { LeastSquares } from "./least-squares.js";
 import { type MoistureReading, readingOrder } from "./moisture-reading.js";
 
+/** How a calibration is run. */
 export interface CalibrationOptions extends TwinOptions {
   /** `dampedLeastSquares(levenbergMarquardt)`, or another. */
   readonly leastSquares: LeastSquares;
@@ -44,6 +45,7 @@ export interface PlaceScores {
   readonly byPlace: readonly (SensorPlace & FitScores)[];
 }
 
+/** Fitted unknowns with scores on days unseen. */
 export interface Calibration extends Pick<FitSpread, "noise" | "autocorrelation" | "effectiveReadings" | "enough"> {
   readonly version: string;
   readonly unknowns: readonly CalibratedUnknown[];

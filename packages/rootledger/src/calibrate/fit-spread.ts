@@ -14,6 +14,7 @@ export interface FittedModel {
   readonly sigma: number;
 }
 
+/** How sure the fitted values are. */
 export interface FitSpread {
   /** Standard error of each unknown, in spreads. */
   readonly errors: readonly number[];

@@ -20,6 +20,7 @@ export interface MoistureFault {
   readonly rule: string;
 }
 
+/** Readings, or every fault of their file. */
 export type ParsedMoisture =
   | { readonly ok: true; readonly readings: readonly MoistureReading[]; readonly missing: number }
   | { readonly ok: false; readonly faults: readonly MoistureFault[] };

@@ -11,12 +11,14 @@ import { createTally, type MemberFailure, type PlainTally } from "./tally.js";
 /** Share of the draws left out at each end of a band: 90 % lie inside. */
 const tail = 0.05;
 
+/** How an ensemble is run. */
 export interface EnsembleOptions {
   readonly members: number;
   /** `oneThread(memberRun(plan))`, or workers. */
   readonly executor: Executor;
   /** Number of the first member; a later part of the same ensemble begins where the one before ended. Default 0. */
   readonly firstMember?: number;
+  /** Called after each member. */
   readonly onProgress?: (done: number, all: number) => void;
   readonly cancel?: CancelSignal;
   /** `report`, the default: a failed member is listed with its draw and the others go on. `raise`: the first one ends the ensemble with an error. */
@@ -44,6 +46,7 @@ export interface PairedDifference
   readonly fallsShare: number;
 }
 
+/** All that an ensemble says; plain data. */
 export interface EnsembleResult {
   readonly version: string;
   readonly name: string;

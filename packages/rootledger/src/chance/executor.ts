@@ -14,6 +14,7 @@ export interface CancelSignal {
 export interface Work {
   readonly from: number;
   readonly to: number;
+  /** Takes the outcome of one member. */
   readonly deliver: (outcome: MemberOutcome) => void;
   readonly cancel: CancelSignal;
 }

@@ -18,6 +18,7 @@ export interface DrawsFault {
   readonly rule: string;
 }
 
+/** Draws, or every fault of their table. */
 export type ParsedDraws =
   | { readonly ok: true; readonly draws: Extract<DrawSource, { kind: "own" }>; readonly members: number }
   | { readonly ok: false; readonly faults: readonly DrawsFault[] };

@@ -32,6 +32,7 @@ export interface Correlation {
   readonly r: number;
 }
 
+/** All that is unknown and how it goes together. */
 export interface Priors {
   readonly unknowns: readonly Prior[];
   readonly correlations: readonly Correlation[];

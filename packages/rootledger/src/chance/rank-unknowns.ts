@@ -11,12 +11,14 @@ import { whatToMeasure } from "./what-to-measure.js";
 /** Differences that should be 0 and are sums of rounding, in any unit of a measure. Our choice. */
 const rounding = 1e-6;
 
+/** How unknowns are ranked. */
 export interface RankingOptions {
   readonly method: RankingMethod;
   /** Runs of the whole comparison, rounded up to whole trajectories (unknowns + 1) or rows (unknowns + 2). */
   readonly members: number;
   /** Makes the executor of a plan: `(plan) => oneThread(memberRun(plan))`, or workers. */
   readonly executorOf: (plan: EnsemblePlan) => Executor;
+  /** Called after each member. */
   readonly onProgress?: (done: number, all: number) => void;
   readonly cancel?: CancelSignal;
 }
@@ -53,6 +55,7 @@ export interface RankedAnswer {
   readonly unknowns: readonly UnknownEffect[];
 }
 
+/** Which unknown moves which answer; plain data. */
 export interface UnknownsRanking {
   readonly version: string;
   readonly name: string;

@@ -27,9 +27,11 @@ export interface Band {
 export interface Sketch {
   /** @throws RangeError if the value is not finite. */
   readonly add: (value: number) => void;
+  /** Adds what another sketch has seen. */
   readonly merge: (other: PlainSketch) => void;
   /** The middle and the band that leaves out a share of the values at each end, 0.05 for a 90 % band; NaN where nothing was added. */
   readonly band: (tail: number) => Band;
+  /** The sketch as plain data. */
   readonly plain: () => PlainSketch;
 }
 

@@ -7,6 +7,7 @@ export interface SobolDesign {
   readonly points: Float64Array;
 }
 
+/** Shares of an answer's variance that one unknown explains. */
 export interface SobolIndices {
   /** Share of the answer's variance that knowing this unknown alone would take away. */
   readonly first: number;

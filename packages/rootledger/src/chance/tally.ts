@@ -5,6 +5,7 @@ import { createSketch, type PlainSketch, type Sketch } from "./sketch.js";
 /** Failed members kept with their reason, the first by number; the others are counted. Our choice. */
 const mostFailuresKept = 100;
 
+/** A member without numbers and why. */
 export interface MemberFailure {
   readonly member: number;
   readonly reason: string;
@@ -29,11 +30,13 @@ export interface PlainTally {
   readonly badges: readonly number[];
 }
 
+/** Sums of members in memory that does not grow with them. */
 export interface Tally {
   /** @throws RangeError if the member's numbers are not those of the layout. */
   readonly add: (outcome: MemberOutcome) => void;
   /** @throws RangeError if the other tally is not of the layout. */
   readonly merge: (other: PlainTally) => void;
+  /** The tally as plain data. */
   readonly plain: () => PlainTally;
 }
 

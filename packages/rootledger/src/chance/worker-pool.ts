@@ -2,13 +2,17 @@ import type { Executor, MemberOutcome, Work } from "./executor.js";
 
 /** One worker, however it is made. Members are run in the order sent, each answered by one outcome. */
 export interface MemberPort {
+  /** Asks for members, in this order. */
   readonly send: (members: readonly number[]) => void;
+  /** Ends the worker. */
   readonly close: () => void;
 }
 
 /** What a worker reports back. `ended`: it is gone, with what it had not delivered. */
 export interface PortEvents {
+  /** A member is done. */
   readonly outcome: (outcome: MemberOutcome) => void;
+  /** The worker is gone. */
   readonly ended: (reason: string) => void;
 }
 

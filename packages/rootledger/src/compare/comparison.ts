@@ -4,6 +4,7 @@ import type { FloorBasis } from "./floors.js";
 
 export type { Comparison } from "../scenario/scenario.js";
 
+/** Something that makes a comparison fair, and whether it holds. */
 export interface Badge {
   readonly id: "same-water" | "same-weather" | "same-start" | "settled" | "one-question";
   /** True only if it was checked and holds. */
@@ -14,6 +15,7 @@ export interface Badge {
   readonly figures?: { readonly [name in "leastL" | "mostL" | "apartFraction" | "changeFraction"]?: number };
 }
 
+/** What a pair of programmes changes. */
 export type Question =
   | "interval"
   | "pulses"
@@ -44,12 +46,14 @@ export interface Difference {
   readonly verdict: "rises" | "falls" | "no clear difference";
 }
 
+/** One programme on one soil with its result. */
 export interface Arm {
   readonly soil: string;
   readonly programme: string;
   readonly result: Result;
 }
 
+/** All that a comparison says; plain data. */
 export interface ComparisonResult {
   readonly version: string;
   readonly name: string;

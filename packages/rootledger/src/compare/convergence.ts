@@ -38,6 +38,7 @@ export interface ConvergenceRow {
   readonly floor: number;
 }
 
+/** What finer steps and layers change. */
 export interface Convergence {
   readonly finenesses: readonly Fineness[];
   readonly rows: readonly ConvergenceRow[];

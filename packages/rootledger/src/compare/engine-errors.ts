@@ -15,6 +15,7 @@ export interface EngineErrors {
   readonly lowPoint: number;
 }
 
+/** Soils for which the fast engine's errors are given together. */
 export type SoilGroup = "coarse" | "medium" | "fine" | "tight" | "layered";
 /** `pulses`: only how a run is split. `interval`: anything else. */
 export type ChangeKind = "interval" | "pulses";

@@ -13,6 +13,7 @@ const mattersSpellH = 12;
 /** What a floor rests on: the fast engine's error on a group of soils (on any, where the soil is in none), or a stated size. */
 export type FloorBasis = `engine-${SoilGroup | "any"}` | "one-percent" | "half-day" | "not-simulated";
 
+/** The size below which nothing is claimed, and on what it rests. */
 export interface Floor {
   readonly size: number;
   readonly basis: FloorBasis;

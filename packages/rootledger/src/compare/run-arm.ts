@@ -7,7 +7,9 @@ import type { Badge, ComparisonResult, Difference } from "./comparison.js";
 
 /** Where answers of arms are kept from one time to the next, by the key of their content. */
 export interface ArmStore {
+  /** The text kept under a key, if there is one. */
   readonly read: (key: string) => Promise<string | undefined>;
+  /** Keeps a text under a key. */
   readonly write: (key: string, text: string) => Promise<void>;
 }
 

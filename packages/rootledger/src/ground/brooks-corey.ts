@@ -1,6 +1,7 @@
 import type { SoilCurve } from "./curve.js";
 import { requireThetaRange } from "./van-genuchten-retention.js";
 
+/** Parameters of Brooks and Corey's curve. */
 export interface BrooksCorey {
   readonly thetaResidual: number;
   readonly thetaSaturated: number;
@@ -37,6 +38,7 @@ export function brooksCoreyCurve(name: string, p: BrooksCorey, source: string): 
   };
 }
 
+/** Parameters of Campbell's curve. */
 export interface Campbell {
   readonly thetaSaturated: number;
   /** Suction at which air enters, cm. */

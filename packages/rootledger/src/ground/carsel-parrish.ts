@@ -13,6 +13,7 @@ export interface CarselParrishRow {
   readonly verified: Verified;
 }
 
+/** Where the class means come from. */
 export const carselParrishSource = "Carsel & Parrish (1988), WRR 24:755-769, class means (tables 1, 3, 5, 6)";
 
 /** Class means. kSat is not in order of texture: clay 4.80, silty clay 0.48 cm/d. */

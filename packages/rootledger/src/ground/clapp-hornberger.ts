@@ -12,6 +12,7 @@ export interface ClappHornbergerRow {
   readonly verified: Verified;
 }
 
+/** Where the class means come from. */
 export const clappHornbergerSource = "Clapp & Hornberger (1978), WRR 14:601-604, table 2";
 
 /** Eleven classes; the paper has no silt. */

@@ -17,6 +17,7 @@ export const classCurveSets = [
   "cosby-1984",
 ] as const;
 
+/** Name of a published or fitted set of class curves. */
 export type ClassCurveSet = (typeof classCurveSets)[number];
 
 /**
@@ -60,6 +61,7 @@ export function classCurve(set: ClassCurveSet, textureClass: TextureClass): Soil
   return numbers === undefined ? undefined : curveOfClassSet(numbers, textureClass);
 }
 
+/** A texture class's curve of one set. */
 export interface NamedClassCurve {
   readonly set: ClassCurveSet;
   readonly curve: SoilCurve;
@@ -75,6 +77,7 @@ export function classCurves(textureClass: TextureClass): NamedClassCurve[] {
   return found;
 }
 
+/** How far the sets are apart. */
 export interface Spread {
   readonly low: number;
   readonly high: number;

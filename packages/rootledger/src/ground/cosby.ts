@@ -2,6 +2,7 @@ import { type Campbell, campbellCurve } from "./brooks-corey.js";
 import type { SoilCurve } from "./curve.js";
 import type { Texture } from "./texture.js";
 
+/** Where the class means come from. */
 export const cosbySource = "Cosby, Hornberger, Clapp & Ginn (1984), WRR 20:682-690, regressions (from memory)";
 
 const cmPerInch = 2.54;

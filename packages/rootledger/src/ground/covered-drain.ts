@@ -2,6 +2,7 @@ import { bisect } from "../numeric/bisect.js";
 import { solveTridiagonal } from "../numeric/tridiagonal.js";
 import type { SoilCurve } from "./curve.js";
 
+/** One layer of a draining column. */
 export interface DrainLayer {
   readonly curve: SoilCurve;
   readonly thicknessCm: number;

@@ -12,7 +12,9 @@ export interface SoilCurve {
   /** Limit of theta as the soil dries without end. */
   readonly thetaResidual: number;
   readonly kSatCmPerH: number;
+  /** Water content at a head, m3/m3. */
   thetaAt(headCm: number): number;
+  /** Conductivity at a head, cm/h. */
   conductivityAt(headCm: number): number;
   /** Slope d(theta)/d(head), 1/cm. */
   capacityAt(headCm: number): number;

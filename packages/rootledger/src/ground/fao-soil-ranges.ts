@@ -1,6 +1,7 @@
 import type { TextureClass } from "./texture.js";
 import type { Verified } from "./verified.js";
 
+/** Two ends of a published range. */
 export interface Range {
   readonly low: number;
   readonly high: number;
@@ -21,6 +22,7 @@ export interface FaoSoilRow {
 
 const range = (low: number, high: number): Range => ({ low, high });
 
+/** Where the ranges come from. */
 export const faoSoilRangesSource =
   "Allen, Pereira, Raes & Smith (1998), FAO Irrigation and Drainage Paper 56, ch. 7, table 19";
 
@@ -103,9 +105,11 @@ export const faoSoilRanges: Readonly<Record<FaoSoil, FaoSoilRow>> = {
   },
 };
 
+/** Where the wetted fractions come from. */
 export const faoWettedFractionSource =
   "Allen, Pereira, Raes & Smith (1998), FAO Irrigation and Drainage Paper 56, ch. 7, table 20 (seen)";
 
+/** What wets the ground, as FAO-56 names it. */
 export type FaoWettingEvent =
   | "precipitation"
   | "sprinkler"

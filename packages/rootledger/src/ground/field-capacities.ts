@@ -9,6 +9,7 @@ import {
 } from "./field-capacity.js";
 import type { VanGenuchten } from "./van-genuchten.js";
 
+/** What field capacity may be taken to be. */
 export type FieldCapacityCriterion =
   | "covered-drain-48-h"
   | "flux-0.1-cm-per-d"

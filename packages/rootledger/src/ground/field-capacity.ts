@@ -23,6 +23,7 @@ export interface DrainedProfile {
   readonly airFraction: number;
 }
 
+/** How a covered profile drains from saturation. */
 export interface CoveredDrain {
   /** Depth the answer is for; 30 unless given. */
   readonly depthCm?: number;

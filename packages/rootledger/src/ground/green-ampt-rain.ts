@@ -19,6 +19,7 @@ export function greenAmptPondingDepthCm(soil: GreenAmptSoil, rainCmPerH: number)
 export const greenAmptPondingTimeH = (soil: GreenAmptSoil, rainCmPerH: number): number =>
   greenAmptPondingDepthCm(soil, rainCmPerH) / rainCmPerH;
 
+/** What of a steady rain entered. */
 export interface RainInfiltrated extends Infiltrated {
   /** Hours within this rain until it ponds; infinite when it does not. */
   readonly pondingAfterH: number;

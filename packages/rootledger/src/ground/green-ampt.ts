@@ -10,6 +10,7 @@ export interface GreenAmptSoil {
   readonly thetaDeficit: number;
 }
 
+/** What a Green-Ampt column has taken in. */
 export interface Infiltrated {
   readonly cumulativeCm: number;
   readonly rateCmPerH: number;

@@ -16,6 +16,7 @@ export interface GreenAmptRow {
  */
 export const rawlsGreenAmptSource = "Rawls, Brakensiek & Miller (1983), J. Hydraul. Eng. 109:62-70, table 1";
 
+/** Green-Ampt parameters by texture class. */
 export const rawlsGreenAmpt: Readonly<Record<Exclude<TextureClass, "silt">, GreenAmptRow>> = {
   sand: {
     porosity: 0.437,

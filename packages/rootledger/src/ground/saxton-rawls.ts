@@ -9,12 +9,14 @@ export interface SaxtonRawlsInput extends Texture {
   readonly densityFactor?: number;
 }
 
+/** Where an input is beyond the data of the equations. */
 export type SaxtonRawlsNote =
   | "air-entry-raised"
   | "clay-above-fitted-range"
   | "organic-matter-above-fitted-range"
   | "density-outside-fitted-range";
 
+/** What the equations give for one soil. */
 export interface SaxtonRawlsSoil {
   readonly theta1500: number;
   readonly theta33: number;

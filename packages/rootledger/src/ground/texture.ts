@@ -17,6 +17,7 @@ export const textureClasses = [
   "clay",
 ] as const;
 
+/** The twelve texture classes. */
 export type TextureClass = (typeof textureClasses)[number];
 
 /** Fractions by weight of the soil finer than 2 mm; silt is the rest. */

@@ -15,17 +15,23 @@ export interface WaterReading {
   readonly waterMm: number;
 }
 
+/** From any measure of dryness to all of them. */
 export interface WaterTranslator {
   /** Water between full and wilting (TAW). */
   readonly availableMm: number;
   readonly fullMm: number;
   readonly saturatedMm: number;
+  /** From a tension, kPa. */
   fromTension(tensionKPa: number): WaterReading;
+  /** From a share of the available water. */
   fromDepletionFraction(depletionFraction: number): WaterReading;
+  /** From a depletion, mm. */
   fromDepletionMm(depletionMm: number): WaterReading;
+  /** From a depletion, L per tree. */
   fromDepletionL(depletionL: number): WaterReading;
 }
 
+/** The ground between whose measures of dryness is translated. */
 export interface TranslatedZone {
   /** Top down; `profileLayers` makes them from horizons, stones included. */
   readonly layers: readonly DrainLayer[];

@@ -9,8 +9,10 @@ export interface WaterAnalysis {
   readonly bacteriaPerMl?: number;
 }
 
+/** Risk that emitters clog. */
 export type CloggingRisk = "little" | "some" | "severe";
 
+/** One item of a water analysis and its risk. */
 export interface CloggingFinding {
   readonly quantity: keyof WaterAnalysis;
   readonly value: number;

@@ -3,6 +3,7 @@ import { flowEffect, type PondShare } from "./flow-effect.js";
 import { stripPondHalfWidthCm } from "./strip-pond.js";
 import { type WettingRelation, type WettingRun, wettingRelations } from "./wetted-bodies.js";
 
+/** What published relations of wetting ask for. */
 export interface WettingInput extends Omit<WettingRun, "frontThetaRise" | "conductivityPerThetaCmPerH"> {
   /** Rise at which soil counts as wetted, m3/m3; 0.02 when absent, the usual line in simulated wetting fronts (our choice). */
   readonly frontThetaRise?: number;
@@ -27,6 +28,7 @@ export interface WettedBody {
   readonly holdsTheWater: boolean;
 }
 
+/** How far one published relation is from the others. */
 export interface RelationSpread {
   readonly min: number;
   readonly max: number;
@@ -34,11 +36,13 @@ export interface RelationSpread {
   readonly ratio: number;
 }
 
+/** How far published relations are apart. */
 export interface WettingSpread {
   readonly widthCm: RelationSpread;
   readonly depthCm: RelationSpread;
 }
 
+/** How far water of an emitter reaches by published relations. */
 export interface WettingEstimate {
   readonly bodies: readonly WettedBody[];
   readonly all: WettingSpread;

@@ -16,6 +16,7 @@ export interface FertigationQuestion {
   readonly troubleEcDsPerM?: number;
 }
 
+/** A dose and how it goes through the lines. */
 export interface FertigationDose {
   readonly kgPerSector: Readonly<Record<string, number>>;
   /** Over all water of the run. */
@@ -31,6 +32,7 @@ export interface FertigationDose {
   readonly warnings: readonly FertigationWarning[];
 }
 
+/** What is wrong with a dose. */
 export type FertigationWarning =
   | { readonly code: "too-concentrated"; readonly leastEcDsPerM: number; readonly troubleEcDsPerM: number }
   | { readonly code: "run-too-short"; readonly runMinutes: number; readonly shortestMinutes: number };

@@ -10,7 +10,7 @@ export const elementPerOxide: { readonly phosphorus: number; readonly potassium:
 /**
  * Content of a nutrient in irrigation water, mg/L (g/m3): product x its fraction of the nutrient / water.
  *
- * @param nutrientFraction of the element in the product; for an oxide on the label multiply by `elementPerOxide`
+ * @param input nutrientFraction: of the element in the product; for an oxide on the label multiply by `elementPerOxide`
  * @throws RangeError if water is not above 0 or another argument is out of range.
  * @example fertigationMgPerL({ productKg: 2, nutrientFraction: 0.13, waterM3: 20 }) // 13
  */

@@ -1,7 +1,7 @@
 /**
  * Water in the full driplines along one tree, L: pi / 4 x bore^2 x length.
  *
- * @param lines driplines along the row
+ * @param input lines: driplines along the row
  * @throws RangeError if an argument is not above 0.
  * @example lineContentLPerTree({ innerDiameterMm: 14, lines: 2, treeSpacingM: 4 }) // 1.23
  */

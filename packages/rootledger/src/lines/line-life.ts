@@ -7,6 +7,7 @@ export interface UniformityTest {
 /** Lowest-quarter uniformity of drip below which a system counts as poor. Source: University of California Cooperative Extension (2019). */
 export const poorUniformity = 0.8;
 
+/** How a line ages. */
 export interface LineLife {
   /** Fall of the low-quarter uniformity in a year, least squares over the tests; negative where it rose. */
   readonly fallPerYear: number;

@@ -1,6 +1,7 @@
 import { requirePositive } from "../numeric/require-positive.js";
 import { type SourcePlacement, steadyPointSource, transientPointSource } from "./point-source.js";
 
+/** Soil and flow of a steady point source. */
 export interface PointSource {
   readonly placement: SourcePlacement;
   readonly flowCm3PerH: number;

@@ -7,6 +7,7 @@ export interface MicroSprinkler {
   readonly litterStorageMm: number;
 }
 
+/** A run of micro-sprinklers on the same ground. */
 export interface MicroSprinklerRun {
   readonly wettedM2: number;
   readonly applicationMmPerH: number;

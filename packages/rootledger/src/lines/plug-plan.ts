@@ -17,6 +17,7 @@ export interface PlugQuestion {
   readonly sector?: { readonly trees: number; readonly smallestFlowLPerH: number };
 }
 
+/** What open and plugged emitters do for a young tree. */
 export interface PlugPlan {
   readonly emitters: readonly EmitterPlace[];
   readonly openPerTree: number;

@@ -3,6 +3,7 @@ import { avocadoTroubleEcDsPerM } from "./fertigation-dose.js";
 /** How irrigation water suits a crop that salt harms. */
 export type SaltyWaterLevel = "ideal" | "not-exceeded" | "preferred" | "with-care" | "troublesome";
 
+/** One item of a water analysis and what it means for trees. */
 export interface SaltyWaterFinding {
   readonly quantity: "ecDsPerM" | "chlorideMgPerL";
   readonly value: number;

@@ -17,10 +17,19 @@ export interface WettingRun extends EmitterRun, ExponentialSoil {
   readonly conductivityPerThetaCmPerH: number;
 }
 
+/** Name of a published relation of wetting. */
 export type WettingRelation = "schwartzman-zur" | "amin-ekhmaj" | "philip-travel-time" | "warrick-transient";
 
+/** Published relations of wetting, each with its source. */
 export const wettingRelations: Readonly<
-  Record<WettingRelation, { readonly source: string; readonly sizeOf: (run: WettingRun) => WettedSize }>
+  Record<
+    WettingRelation,
+    {
+      readonly source: string;
+      /** Size of the wetted ground after a run. */
+      readonly sizeOf: (run: WettingRun) => WettedSize;
+    }
+  >
 > = {
   "schwartzman-zur": {
     source: "Schwartzman & Zur (1986), J. Irrig. Drain. Eng. 112:242-253",

@@ -2,6 +2,7 @@ import type { ExponentialSoil } from "./exponential-soil.js";
 import { stripPondHalfWidthCm } from "./strip-pond.js";
 import { woodingPondRadiusCm } from "./wooding-pond.js";
 
+/** Emitters along a line. */
 export interface EmitterRow {
   readonly emitterFlowCm3PerH: number;
   /** Distance between open emitters along the line; left out where each emitter wets ground of its own. */

@@ -6,6 +6,7 @@ import { openHours } from "./valve-events.js";
 /** Shorter than this an opening is none, minutes: what rounding leaves of a run that was cut to nothing. */
 const noMinutes = 1e-6;
 
+/** What limits know when a run is decided. */
 export interface LimitsNow {
   readonly day: number;
   /** Rain of the day before the decision, mm. */

@@ -9,15 +9,19 @@ export interface DecidedInjection {
   readonly open: (day: number, runs: readonly (readonly number[])[]) => void;
   /** Stretches so far in which injected water leaves the emitters: on, off ... h, and their nitrogen. */
   readonly eventsH: () => readonly number[];
+  /** Concentration of the water at an hour. */
   readonly mgPerL: () => readonly number[];
   /** What was not given so far. */
   readonly notGiven: () => NotGiven;
   /** Back to the first midnight. */
   readonly restart: () => void;
+  /** All that a restart needs. */
   readonly snapshot: () => readonly number[];
+  /** Goes back to a snapshot. */
   readonly restore: (from: readonly number[]) => void;
 }
 
+/** An injection that could not be given. */
 export interface NotGiven {
   /** Of month amounts: owed and carried by no run. */
   readonly kgPerHa: number;

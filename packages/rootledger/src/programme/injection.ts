@@ -41,6 +41,7 @@ export interface InjectionSchedule {
   readonly notGivenKgPerHa: readonly { readonly month: number; readonly kgPerHa: number }[];
 }
 
+/** Where in a run something is injected. */
 export interface InjectionPlace {
   readonly startDate: string;
   readonly days: number;

@@ -21,6 +21,7 @@ export interface ProgrammeLines {
   readonly offsetsM: readonly number[];
 }
 
+/** One kind of run of a calendar. */
 export interface Run {
   /** Clock time of the first opening, hours since midnight. */
   readonly startH: number;

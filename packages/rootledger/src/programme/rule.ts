@@ -42,7 +42,11 @@ export type RuleKind =
       readonly amount: Amount;
     }
   /** The user's own function: the runs it asks for this morning. Must not keep anything but `memory`. */
-  | { readonly kind: "own"; readonly decide: (morning: Morning) => readonly Asked[] };
+  | {
+      readonly kind: "own";
+      /** What is asked for, from what the morning shows. */
+      readonly decide: (morning: Morning) => readonly Asked[];
+    };
 
 /** A rule that decides once a day from the state of the mean tree and what happened since it last decided. */
 export type WateringRule = RuleClock & RuleKind;

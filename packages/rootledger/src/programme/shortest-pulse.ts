@@ -15,6 +15,7 @@ export interface PulseNeeds {
   readonly airBackMinutes: number;
 }
 
+/** How long an opening must be to be of use, and why. */
 export interface ShortestPulse {
   readonly minutes: number;
   readonly by: "fill" | "injection" | "air";

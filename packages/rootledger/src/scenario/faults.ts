@@ -74,6 +74,7 @@ const rules = {
   "weather-too-short": "must lie inside the weather record, $from to $to",
 } as const;
 
+/** Every kind of fault of a file. */
 export type FaultCode = keyof typeof rules;
 
 /** @example fault("below-minimum", "season.days", 0, { minimum: 1 }).rule // "must be at least 1" */

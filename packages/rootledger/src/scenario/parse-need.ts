@@ -10,6 +10,7 @@ import { pick } from "./parse-default.js";
 import { shapeFaults } from "./parse-issues.js";
 import { type NeedFile, type NeedPeriodFile, needSchema, type PracticeFile } from "./schema-need.js";
 
+/** A question of need, or every fault of its file. */
 export type ParsedNeed =
   | {
       readonly ok: true;

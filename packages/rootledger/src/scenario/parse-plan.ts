@@ -14,6 +14,7 @@ export interface Plan extends Omit<PlanFile, "need" | "$schema" | "rootsPerCanop
   readonly rowSpacingM: number;
 }
 
+/** A plan, or every fault of its file. */
 export type ParsedPlan =
   | { readonly ok: true; readonly plan: Plan; readonly defaultsUsed: readonly DefaultUsed[] }
   | { readonly ok: false; readonly faults: readonly Fault[] };

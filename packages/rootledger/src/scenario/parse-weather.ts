@@ -14,6 +14,7 @@ import type { Season, SiteWeather } from "./scenario.js";
 import type { WeatherFile } from "./schema-file.js";
 import type { SiteFile } from "./schema-site.js";
 
+/** Weather of the season, or every fault of its file. */
 export type WeatherRead =
   | { readonly ok: true; readonly weather: SiteWeather; readonly air: DayAir; readonly notes: readonly string[] }
   | { readonly ok: false; readonly faults: readonly Fault[] };

@@ -42,7 +42,9 @@ interface Accepted {
   readonly notes: readonly string[];
 }
 
+/** A scenario, or every fault of its file. */
 export type ParsedScenario = (Accepted & { readonly scenario: Scenario }) | Refused;
+/** A comparison, or every fault of its file. */
 export type ParsedComparison = (Accepted & { readonly comparison: Comparison }) | Refused;
 
 /**

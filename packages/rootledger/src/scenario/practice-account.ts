@@ -31,6 +31,7 @@ export interface PracticeAccount {
   };
 }
 
+/** Where given water went, or why it could not be said. */
 export type PracticeAccounts =
   | {
       readonly ok: true;

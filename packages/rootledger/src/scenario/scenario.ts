@@ -27,12 +27,14 @@ export interface Scenario {
 /** `bucket`: the fast engine. `richards`: the referee, finer cells and implicit steps, a hundred times slower. */
 export type EngineName = "bucket" | "richards";
 
+/** The days that are simulated. */
 export interface Season {
   /** ISO date of the first day. */
   readonly startDate: string;
   readonly days: number;
 }
 
+/** Trees of one kind under one valve: spacing, tree, lines, ground cover. */
 export interface Block {
   readonly treeSpacingM: number;
   readonly rowSpacingM: number;
@@ -101,6 +103,7 @@ export interface SurfaceLayer {
   readonly storageMm: Float64Array;
 }
 
+/** One tree of the block: size, demand, roots and limits. */
 export interface Tree {
   readonly name: string;
   readonly canopyDiameterM: number;
@@ -125,6 +128,7 @@ export interface TreeDays {
   readonly stages?: readonly string[];
 }
 
+/** Where the roots are and how they share the uptake. */
 export interface Roots {
   readonly depthCm: number;
   /** Share of all roots in the top 20 cm. */
@@ -150,6 +154,7 @@ export interface NurseryBall {
   readonly material: Material;
 }
 
+/** Where thirst and lack of air begin and end. */
 export interface Limits {
   /** Where the tree transpires 5 mm a day or more; always, if the next one is left out. */
   readonly pullLimitKPa: number;
@@ -175,6 +180,7 @@ export interface LimitPeriod {
   >;
 }
 
+/** Driplines of the block and their emitters. */
 export interface Lines {
   /** Distances of the driplines from the tree row; mirror pairs such as -0.4 and 0.4, or 0. */
   readonly offsetsM: readonly number[];
@@ -191,6 +197,7 @@ export interface Lines {
 /** A horizon: how deep it reaches and what it is made of. */
 export type Horizon = { readonly toCm: number } & Material;
 
+/** Horizons from the top down and what is below them. */
 export interface Soil {
   readonly name: string;
   /** From the surface down; the last one ends the profile. */
@@ -213,6 +220,7 @@ export interface Soil {
   readonly kSatFactor?: number;
 }
 
+/** The weather of the season at its site, a value for each day. */
 export interface SiteWeather {
   readonly name: string;
   readonly latitudeDeg: number;
@@ -239,6 +247,7 @@ export interface HourlyRecords {
   readonly rainMm?: Float64Array;
 }
 
+/** State of the soil on the first midnight. */
 export interface Start {
   /** Tension of the whole profile at the start. */
   readonly tensionKPa: number;

@@ -69,11 +69,15 @@ export interface Snapshot {
   readonly valve?: ValveSnapshot;
 }
 
+/** A season that goes step by step. */
 export interface Simulation {
+  /** How it stands. */
   readonly status: () => RunStatus | { readonly kind: "running" };
+  /** Hours since the first midnight. */
   readonly hour: () => number;
   /** Carries every tree over one hour. @throws Error if the run has ended. */
   readonly step: () => void;
+  /** All that a restart needs. */
   readonly snapshot: () => Snapshot;
   /**
    * Puts the run back to a snapshot of the same scenario and options; what follows is bit-equal. The programme may be another

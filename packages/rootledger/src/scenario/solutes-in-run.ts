@@ -23,10 +23,15 @@ export interface SolutesInRun {
   /** The stress of the tree with what salt adds to it. */
   readonly stress: (base: StressProcess) => StressProcess;
   readonly observers: readonly StretchObserver[];
+  /** All that a restart needs. */
   readonly snapshot: () => readonly number[];
+  /** Goes back to a snapshot. */
   readonly restore: (from: readonly number[]) => void;
+  /** What was dissolved in the water. */
   readonly result: (theta: readonly Float64Array[]) => SolutesResult;
+  /** Measures of salt and nitrogen. */
   readonly measures: (hours: number) => readonly Measure[];
+  /** What is to be said of them. */
   readonly notes: () => readonly string[];
 }
 

@@ -11,7 +11,9 @@ import type { Block, Scenario } from "./scenario.js";
 
 /** What a run needs for a nursery ball, for roots in the litter and for roots that grow; passed in, so that others do not carry it. */
 export interface YoungTree {
+  /** The cells of ball and ground. */
   readonly cells: typeof ballCells;
+  /** The roots of a day. */
   readonly roots: (scenario: Scenario, grid: Grid, emitters: Emitters, top: SoilTable) => RootsByDay;
 }
 

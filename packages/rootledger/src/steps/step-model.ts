@@ -52,6 +52,7 @@ export interface StepFluxes extends Readonly<Omit<WaterFluxes, "faces">> {
   readonly residualCm3: number;
 }
 
+/** The ground for a loop of one's own. */
 export interface StepModel {
   /** Cells, edges and volumes: what the arrays stand for. */
   readonly grid: Grid;

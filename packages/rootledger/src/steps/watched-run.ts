@@ -14,6 +14,7 @@ export interface WatchedHour {
 export interface Observer {
   /** Stands in the result's status if it stops the run. */
   readonly name: string;
+  /** Sees every step; what it returns may stop the run. */
   readonly watch: (now: WatchedHour) => "go on" | "stop";
 }
 

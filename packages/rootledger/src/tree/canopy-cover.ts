@@ -1,3 +1,4 @@
+/** Distances of trees and rows. */
 export interface Spacing {
   readonly treeSpacingM: number;
   readonly rowSpacingM: number;

@@ -14,6 +14,7 @@ export function leafLossFactor(leavesLeftFraction: number, leafAreaIndex: number
   return (1 - Math.exp(-0.7 * leafAreaIndex * leavesLeftFraction)) / (1 - Math.exp(-0.7 * leafAreaIndex));
 }
 
+/** How demand is held back on hot days. */
 export interface HeatLimit {
   /** Above it stomata close. */
   readonly limitC: number;

@@ -17,6 +17,7 @@ export interface DualKcDay {
   readonly waterComes?: "early" | "late";
 }
 
+/** Coefficients and depletions of a season, day by day. */
 export interface DualKcResult {
   readonly kr: number;
   readonly ke: number;

@@ -13,6 +13,7 @@ export interface FaoKcRow {
   readonly verified: Verified;
 }
 
+/** Where the coefficients come from. */
 export const faoKcSource = "Allen, Pereira, Raes & Smith (1998), FAO Irrigation and Drainage Paper 56, ch. 6, table 12";
 
 const row = (

@@ -9,6 +9,7 @@ export interface FaoKcbRow {
   readonly verified: Verified;
 }
 
+/** Where the coefficients come from. */
 export const faoKcbSource =
   "Allen, Pereira, Raes & Smith (1998), FAO Irrigation and Drainage Paper 56, ch. 7, table 17";
 

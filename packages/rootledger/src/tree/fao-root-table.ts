@@ -8,6 +8,7 @@ export interface FaoRootRow {
   readonly verified: Verified;
 }
 
+/** Where the root depths come from. */
 export const faoRootSource =
   "Allen, Pereira, Raes & Smith (1998), FAO Irrigation and Drainage Paper 56, ch. 8, table 22";
 

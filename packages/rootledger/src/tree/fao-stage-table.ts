@@ -8,6 +8,7 @@ export interface FaoStageRow {
   readonly verified: Verified;
 }
 
+/** Where the stage lengths come from. */
 export const faoStageSource =
   "Allen, Pereira, Raes & Smith (1998), FAO Irrigation and Drainage Paper 56, ch. 6, table 11";
 

@@ -6,6 +6,7 @@ export interface PlasticRow {
   readonly verified: Verified;
 }
 
+/** Where the reductions under plastic come from. */
 export const plasticMulchSource =
   "Allen, Pereira, Raes & Smith (1998), FAO Irrigation and Drainage Paper 56, ch. 10, table 25";
 

@@ -11,6 +11,7 @@ export interface SaltRow {
   readonly verified: Verified;
 }
 
+/** Where the thresholds come from. */
 export const faoSaltSource =
   "Allen, Pereira, Raes & Smith (1998), FAO Irrigation and Drainage Paper 56, ch. 8, table 23";
 
@@ -42,6 +43,7 @@ export const faoSaltTable: Readonly<Record<string, SaltRow>> = {
   banana: rated("MS"),
 };
 
+/** Where thresholds and slopes come from. */
 export const maasHoffmanSource =
   "Maas & Hoffman (1977), J. Irrigation and Drainage Division ASCE 103(IR2):115-134, as in Ayers & Westcot (1985), FAO Irrigation and Drainage Paper 29 Rev. 1, table 4";
 

@@ -11,6 +11,7 @@ export type StageStart =
   | { readonly day: number }
   | { readonly event: string };
 
+/** A stage of the season and when it begins. */
 export interface Stage {
   readonly name: string;
   readonly starts: StageStart;

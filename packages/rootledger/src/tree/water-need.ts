@@ -23,6 +23,7 @@ export interface NeedPeriod {
   readonly usefulRainLPerTree?: number;
 }
 
+/** What need is reckoned from. */
 export interface NeedQuestion {
   readonly tree: NeedTree;
   readonly cover: NeedCover;
@@ -49,6 +50,7 @@ export interface NeedDay {
   readonly grossM3PerHa?: number;
 }
 
+/** What trees want over one span. */
 export interface NeedOfPeriod {
   readonly name: string;
   readonly days: number;
@@ -65,6 +67,7 @@ export interface NeedOfPeriod {
   readonly rainBeyondNeedLPerTree: number;
 }
 
+/** What trees want, span by span. */
 export interface WaterNeed {
   readonly area: NeedArea;
   readonly periods: readonly NeedOfPeriod[];

@@ -14,6 +14,7 @@ export function storageFactor(netStorageMm: number): number {
   return 0.531747 + inches * (0.295164 + inches * (-0.057697 + inches * 0.003804));
 }
 
+/** What the useful rain of a month follows from. */
 export interface RainMonth {
   readonly rainMm: number;
   readonly cropEtMm: number;
@@ -50,6 +51,7 @@ export function thumbEffectiveRainMm(monthRainMm: number): number {
 /** Rain of a day that counts at all: above 5 mm, Western Australia agriculture department, citrus irrigation; about a quarter inch, UC Cooperative Extension (2016). */
 export const rainThatCountsMm = 5;
 
+/** What the useful rain of a day follows from. */
 export interface RainDay {
   readonly rainMm: number;
   /** What canopy and litter held back. */

@@ -89,6 +89,7 @@ export function clearFaces(faces: FaceSums): void {
 /** One way of moving water through the cells. It changes `state` up to `untilH` and adds what moved to `fluxes`. */
 export interface WaterEngine {
   readonly name: "bucket" | "richards" | "spill";
+  /** Goes on to an hour under constant forcing. */
   advance(state: WaterState, forcing: Forcing, untilH: number, fluxes: WaterFluxes): void;
 }
 

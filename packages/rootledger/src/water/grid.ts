@@ -20,6 +20,7 @@ export interface Grid {
   readonly laneDistanceCm: Float64Array;
 }
 
+/** Strips from the tree row to mid-alley. */
 export interface StripShape {
   readonly layerEdgesCm: readonly number[];
   readonly laneEdgesCm: readonly number[];
@@ -46,6 +47,7 @@ export function stripGrid(shape: StripShape): Grid {
   return finishGrid("strip", shape.layerEdgesCm, shape.laneEdgesCm, laneAreaCm2, sideLengthCm);
 }
 
+/** Rings round an emitter. */
 export interface RingShape {
   readonly layerEdgesCm: readonly number[];
   /** Radii, cm; the first is 0. */

@@ -3,6 +3,7 @@ import type { DiffusivityLaw } from "./oxygen-diffusivity.js";
 import { type OxygenCells, oxygenModel } from "./oxygen-transient.js";
 import type { Result, Section } from "./result.js";
 
+/** How oxygen is followed through a run. */
 export interface OxygenOptions {
   /** Oxygen that soil and roots use at 20 C and full supply, g/m2 of ground and day; default 2. */
   readonly demandGPerM2Day?: number;

@@ -16,6 +16,7 @@ export interface OxygenCells {
   readonly porosity: Float64Array;
 }
 
+/** What oxygen in the ground follows from. */
 export interface OxygenSetup {
   readonly cells: OxygenCells;
   /** Oxygen that roots and soil would use by cell at full supply, g/h. */
@@ -37,6 +38,7 @@ export interface OxygenSums {
   usedG: number;
 }
 
+/** Oxygen of every cell, step by step. */
 export interface OxygenModel {
   /** Oxygen in the soil air by cell, g/m3. */
   readonly gPerM3: Float64Array;

@@ -48,6 +48,7 @@ export interface Ledger {
   readonly residualFraction: Float64Array;
 }
 
+/** How a run ended. */
 export type RunStatus =
   | { readonly kind: "finished" }
   | { readonly kind: "stopped"; readonly hour: number; readonly by: string }
@@ -98,6 +99,7 @@ export interface RootHoursBook {
   readonly values: Float64Array;
 }
 
+/** A default that the file left to us. */
 export interface DefaultUsed {
   readonly path: string;
   readonly value: string;
@@ -133,6 +135,7 @@ export interface SolutesResult {
   readonly cellNitrateMgPerL?: Float64Array;
 }
 
+/** All that a run says; plain data. */
 export interface Result {
   readonly version: string;
   readonly scenarioName: string;

@@ -13,6 +13,7 @@ export interface RootHours {
   readonly airless: number;
 }
 
+/** How root-hours are summed. */
 export interface RootHoursOptions {
   /** Place among the result's trees; default the first. */
   readonly tree?: number;
@@ -78,6 +79,7 @@ export function rootHoursByWetting(
   };
 }
 
+/** Root-hours by part, depth and distance. */
 export type RootHoursSum = Pick<RootHours, "thirsty" | "fine" | "airless">;
 
 const all = (names: readonly string[]) => ({ name: "season", from: 0, to: names.length });

@@ -14,6 +14,7 @@ export interface Spreading {
   readonly inWaterCm2PerH: number;
 }
 
+/** Dispersivity and diffusion where nothing is said. */
 export const usualSpreading: Spreading = { alongCm: 2, acrossCm: 0.2, inWaterCm2PerH: 0.054 };
 
 /** Exchange of water through each lower and outer face that spreads as dispersion and diffusion do, cm3/h. */

@@ -29,12 +29,14 @@ export interface SoluteSums {
   steps: number;
 }
 
+/** A solute that moves with the water. */
 export interface SoluteTransport {
   readonly grid: SoluteGrid;
   /** Moves what is dissolved with one stretch of water. Changes `massMg` (by slice) and adds to `sums`. */
   advance(massMg: Float64Array, move: WaterMove, edges: SoluteEdges, sums: SoluteSums): void;
 }
 
+/** What a solute's movement follows from. */
 export interface TransportSetup {
   readonly grid: SoluteGrid;
   readonly spreading: Spreading;

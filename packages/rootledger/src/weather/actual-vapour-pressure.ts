@@ -3,6 +3,7 @@ import { saturationVapourPressureKPa } from "./vapour-pressure.js";
 /** Actual vapour pressure, kPa, from the dew point. Source: FAO-56 eq. 14; with Tmin as dew point, eq. 48. @example eaFromDewPointKPa(14.8) // 1.68 */
 export const eaFromDewPointKPa = (dewPointC: number): number => saturationVapourPressureKPa(dewPointC);
 
+/** Readings of a dry and a wet bulb. */
 export interface Psychrometer {
   readonly dryC: number;
   readonly wetC: number;
@@ -19,6 +20,7 @@ export interface Psychrometer {
 export const eaFromPsychrometerKPa = ({ dryC, wetC, pressureKPa, coefficientPerC }: Psychrometer): number =>
   saturationVapourPressureKPa(wetC) - coefficientPerC * pressureKPa * (dryC - wetC);
 
+/** A day's relative humidity from its two ends. */
 export interface DailyHumidity {
   readonly tMinC: number;
   readonly tMaxC: number;
@@ -38,6 +40,7 @@ export const eaFromRhMinMaxKPa = ({ tMinC, tMaxC, rhMinPct, rhMaxPct }: DailyHum
 export const eaFromRhMaxKPa = (tMinC: number, rhMaxPct: number): number =>
   saturationVapourPressureKPa(tMinC) * (rhMaxPct / 100);
 
+/** A day's mean relative humidity. */
 export interface MeanHumidity {
   readonly tMinC: number;
   readonly tMaxC: number;

@@ -1,6 +1,7 @@
 import type { WeatherColumn } from "./daily-weather.js";
 import type { WeatherFaultCode } from "./weather-fault.js";
 
+/** What a value may be. */
 export interface ColumnLimits {
   readonly lowest: number;
   readonly highest: number;

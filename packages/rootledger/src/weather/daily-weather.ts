@@ -14,6 +14,7 @@ export const weatherColumns = [
   "et0Mm",
 ] as const;
 
+/** Name of a value column of a daily record. */
 export type WeatherColumn = (typeof weatherColumns)[number];
 
 /**

@@ -24,6 +24,7 @@ export function solarTimeCorrectionH(dayOfYear: number): number {
   return 0.1645 * Math.sin(2 * b) - 0.1255 * Math.cos(b) - 0.025 * Math.sin(b);
 }
 
+/** A clock time and where it is read. */
 export interface SolarClock {
   /** Clock time at the middle of the period, h. */
   readonly clockMiddleH: number;
@@ -45,6 +46,7 @@ export const solarTimeAngleRad = (at: SolarClock): number =>
     solarTimeCorrectionH(at.dayOfYear) -
     12);
 
+/** A stretch of a day for which radiation is reckoned. */
 export interface RadiationPeriod {
   readonly latitudeRad: number;
   readonly dayOfYear: number;

@@ -9,6 +9,7 @@ export function et0HargreavesSamaniMmPerDay(day: HargreavesDay): number {
   return 0.0023 * (meanC + 17.8) * Math.sqrt(day.tMaxC - day.tMinC) * 0.408 * day.extraterrestrialMJPerM2Day;
 }
 
+/** What a day's ET0 is estimated from. */
 export interface HargreavesDay {
   readonly tMinC: number;
   readonly tMaxC: number;

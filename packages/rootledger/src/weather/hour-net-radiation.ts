@@ -1,5 +1,6 @@
 import { blackBodyMJPerM2Day, cloudTerm, humidityTerm, netShortwaveMJPerM2 } from "./net-radiation.js";
 
+/** What the net radiation of an hour follows from. */
 export interface RadiationHour {
   readonly tempC: number;
   readonly actualVapourPressureKPa: number;

@@ -25,6 +25,7 @@ export const cloudTerm = (relativeShortwave: number): number => 1.35 * Math.min(
 /** ASCE-EWRI (2005) eq. 18, lower limit of the cloud term; FAO-56 gives an upper limit only. */
 export const leastCloudTerm = 0.05;
 
+/** What the net longwave radiation of a day follows from. */
 export interface Longwave {
   readonly tMinC: number;
   readonly tMaxC: number;

@@ -3,6 +3,7 @@ import { panFetchesM, panTable } from "./pan-table.js";
 /** What lies upwind of the pan: short green crop (FAO-56 case A) or dry, bare ground (case B). */
 export type PanSiting = "green" | "dry";
 
+/** The surroundings and air of an evaporation pan. */
 export interface PanSite {
   readonly siting: PanSiting;
   /** How far that ground reaches upwind, m. */

@@ -58,4 +58,5 @@ export const panTable: Readonly<Record<"green" | "dry", readonly (readonly (read
   ],
 };
 
+/** Fetches of the printed table, m. */
 export const panFetchesM: readonly number[] = [1, 10, 100, 1000];

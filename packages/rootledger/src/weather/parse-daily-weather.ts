@@ -10,6 +10,7 @@ import { repairsAndNotes } from "./parse-notes.js";
 import { checkRecord, type RecordRead } from "./parse-record-checks.js";
 import type { WeatherFault } from "./weather-fault.js";
 
+/** A daily record, or every fault of its file. */
 export type ParsedWeather =
   | { readonly ok: true; readonly weather: DailyWeather; readonly notes: readonly string[] }
   | { readonly ok: false; readonly faults: readonly WeatherFault[] };

@@ -3,6 +3,7 @@
  * 1 cal/cm2 is 0.041868 MJ/m2.
  */
 export const mJPerM2DayPerWattPerM2 = 0.0864;
+/** MJ/m2 in a calorie per square centimetre. */
 export const mJPerM2PerCalPerCm2 = 0.041868;
 
 /** @example solarFromWattsMJPerM2Day(290) // 25.1 */

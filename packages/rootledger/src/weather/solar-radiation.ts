@@ -16,8 +16,10 @@ export const clearSkyMJPerM2 = (extraterrestrialMJPerM2: number, elevationM: num
 
 /** kRs of FAO-56 eq. 50, per square root of a degree. */
 export const krsInterior = 0.16;
+/** Adjustment of radiation from temperatures near a coast, 1/sqrt(C). */
 export const krsCoastal = 0.19;
 
+/** The temperatures of a day between which radiation is estimated. */
 export interface TemperatureRange {
   readonly tMinC: number;
   readonly tMaxC: number;

@@ -24,6 +24,7 @@ export function sunsetHourAngleRad(latitudeRad: number, declinationRad: number):
 export const dayLengthH = (latitudeRad: number, dayOfYear: number): number =>
   (24 / Math.PI) * sunsetHourAngleRad(latitudeRad, solarDeclinationRad(dayOfYear));
 
+/** When the sun rises and sets. */
 export interface SunTimes {
   readonly sunriseH: number;
   readonly sunsetH: number;

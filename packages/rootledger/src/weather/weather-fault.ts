@@ -9,6 +9,7 @@ export interface WeatherFault {
   readonly rule: string;
 }
 
+/** Every kind of fault of a weather file. */
 export type WeatherFaultCode =
   | "empty-file"
   | "not-comma-separated"

@@ -1,5 +1,6 @@
 import type { AdviceWords } from "./advice-words.js";
 
+/** The advice in English. */
 export const adviceEnglish: AdviceWords = {
   answer: {
     "same-for-both":

@@ -1,5 +1,6 @@
 import type { AdviceWords } from "./advice-words.js";
 
+/** The advice in Spanish. */
 export const adviceSpanish: AdviceWords = {
   answer: {
     "same-for-both":

@@ -1,5 +1,6 @@
 import type { SheetWords } from "./sheet-words.js";
 
+/** The sheet in English. */
 export const sheetEnglish: SheetWords = {
   title: "$block: watering from $from to $to",
   holds: "After $to this sheet no longer holds.",

@@ -1,5 +1,6 @@
 import type { SheetWords } from "./sheet-words.js";
 
+/** The sheet in Spanish. */
 export const sheetSpanish: SheetWords = {
   title: "$block: riego del $from al $to",
   holds: "Después del $to esta hoja ya no vale.",

@@ -9,6 +9,7 @@ export interface SheetFormat {
   readonly language: "en" | "es";
   /** At most so many significant digits. */
   readonly number: (value: number, digits: number) => string;
+  /** A date as the reader writes it. */
   readonly date: (isoDate: string) => string;
   readonly units: {
     readonly water: "L" | "gal";

@@ -7,6 +7,7 @@ import { fitFollowing } from "./fit-following.js";
 import { fitRain } from "./fit-rain.js";
 import type { DrawnColumn, GeneratorFit } from "./generator-fit.js";
 
+/** A generator, or why a record gives none. */
 export type FittedGenerator =
   | { readonly ok: true; readonly fit: GeneratorFit; readonly notes: readonly string[] }
   | { readonly ok: false; readonly faults: readonly WeatherFault[] };

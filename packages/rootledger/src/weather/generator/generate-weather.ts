@@ -10,6 +10,7 @@ import { wetFraction } from "./rain-chain.js";
 import { rankedValue } from "./ranked-variable.js";
 import { residualsInto } from "./residual-process.js";
 
+/** What is drawn and from where on. */
 export interface GenerateOptions {
   /** ISO date of the first day. */
   readonly startDate: string;
@@ -19,6 +20,7 @@ export interface GenerateOptions {
   readonly member?: number;
 }
 
+/** Weather that was drawn. */
 export interface GeneratedWeather {
   readonly weather: DailyWeather;
   /** Draws that were brought back into bounds, with counts. */

@@ -33,6 +33,7 @@ export interface RankedVariable {
   readonly wet: readonly (readonly number[])[];
 }
 
+/** What a generator draws beside rain. */
 export type DrawnVariable = NormalVariable | RankedVariable;
 
 /** A column that only follows the month and whether the day is wet, without a spread of its own. */

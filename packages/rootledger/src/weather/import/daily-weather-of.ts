@@ -9,6 +9,7 @@ import { type QuantityName, quantities } from "./quantity.js";
 import { mark } from "./special-cell.js";
 import type { StationColumn, StationTable } from "./station-table.js";
 
+/** How records become days. */
 export interface DailyRules {
   /** Days with too few records: left out, or taken as what was recorded. */
   readonly incompleteDays: "missing" | "as-recorded";
@@ -16,6 +17,7 @@ export interface DailyRules {
   readonly gaps: GapRule;
 }
 
+/** Days that were summed from records. */
 export interface DailyOfTable {
   readonly weather: DailyWeather;
   /** What was summed, left out and filled, with counts. */

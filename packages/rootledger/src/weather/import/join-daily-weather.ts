@@ -1,6 +1,7 @@
 import { dateOf, dayNumber } from "../../numeric/day-number.js";
 import { type DailyWeather, emptyDailyWeather, weatherColumns } from "../daily-weather.js";
 
+/** Records of one place as one, or where they contradict. */
 export type Joined =
   | { readonly ok: true; readonly weather: DailyWeather; readonly notes: readonly string[] }
   | { readonly ok: false; readonly conflicts: readonly string[] };

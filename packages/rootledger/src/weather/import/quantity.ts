@@ -13,6 +13,7 @@ export type Dimension =
   | "pressure"
   | "volume";
 
+/** What a column may hold. */
 export interface Quantity {
   readonly dimension: Dimension;
   /** What one record can be, in the quantity's own unit, both ends included. */

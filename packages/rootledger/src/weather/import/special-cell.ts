@@ -13,6 +13,7 @@ export const mark = {
   suspect: 6,
 } as const;
 
+/** What a cell says beside or in place of a number. */
 export type Mark = (typeof mark)[keyof typeof mark];
 
 const missingWords: ReadonlySet<string> = new Set(

@@ -19,6 +19,7 @@ export interface Repair {
   readonly lines: readonly number[];
 }
 
+/** What was changed while reading. */
 export type RepairCode =
   | "duplicate-row"
   | "repeated-header"
@@ -86,6 +87,7 @@ export interface RejectedRow {
   readonly reason: string;
 }
 
+/** What a file says of its station. */
 export interface StationSite {
   readonly name?: string;
   readonly latitudeDeg?: number;

@@ -19,6 +19,7 @@ import type { StationTable } from "./station-table.js";
 import { fault, isStop, type Stop } from "./stop.js";
 import { type TimeAxis, timeAxis } from "./time-axis.js";
 
+/** A table, a question, or faults. */
 export type Understood =
   | {
       readonly ok: true;
