@@ -63,12 +63,13 @@ export function laneEdges(lineAtCm: readonly number[], halfRowCm: number, lanes 
     counts[widest]++;
     total++;
   }
-  const edges = new Set<number>([0, halfRowCm]);
+  const edges = new Set<number>([0]);
+  const wallCm = round(halfRowCm);
   stations.forEach((station, s) => {
     for (const distance of distances(station, counts[s])) {
       const cm = round(station.line + station.side * distance);
       // The wall itself is not rounded: beside its rounded twin it would leave a lane of no width.
-      if (halfRowCm - cm > sameEdgeCm) edges.add(cm);
+      edges.add(cm < wallCm ? cm : halfRowCm);
     }
   });
   return [...edges].sort((a, b) => a - b);
@@ -83,7 +84,6 @@ interface Station {
   readonly meetsAnother: boolean;
 }
 
-const sameEdgeCm = 1e-5;
 const round = (cm: number): number => Math.round(cm * 1e6) / 1e6;
 
 /** Ratio by which lanes widen if `count` of them fill the reach. */
@@ -91,9 +91,10 @@ const growth = (station: Station, count: number): number =>
   count < 2 ? station.reach / nearLineCm : ((station.reach + nearLineCm) / (2 * nearLineCm)) ** (1 / (count - 1));
 
 /** Distances from the line of all edges, the line itself included; lanes widen geometrically, the first is 5 cm or more. */
-function distances({ reach, meetsAnother }: Station, count: number): number[] {
+function distances(station: Station, count: number): number[] {
+  const { reach, meetsAnother } = station;
   if (count < 2) return [0, reach];
-  const byFirst = ((reach + nearLineCm) / (2 * nearLineCm)) ** (1 / (count - 1));
+  const byFirst = growth(station, count);
   const ratio = meetsAnother && byFirst > betweenLinesRatio ? betweenLinesRatio : byFirst;
   const list = [0];
   if (ratio === betweenLinesRatio) {
