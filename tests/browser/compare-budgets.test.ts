@@ -6,6 +6,7 @@ import { chromium } from "playwright";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { openCompare, sentence, settled } from "./compare-page.js";
 import { type Opened, openPlayground } from "./open-playground.js";
+import { shareOf as at, tasksIn } from "./page-tasks.js";
 
 const dist = fileURLToPath(new URL("../../playground/dist", import.meta.url));
 const firstLoadKB = 200;
@@ -71,25 +72,3 @@ function watchLongTasks(): void {
     for (const { duration } of list.getEntries()) found.push(Math.round(duration));
   }).observe({ entryTypes: ["longtask"] });
 }
-
-/** Thread time, not clock time, of the page's tasks, ms: other work on the machine must not count. */
-function tasksIn(trace: string): number[] {
-  const { traceEvents } = JSON.parse(trace) as { traceEvents: TraceEvent[] };
-  const thread = (e: TraceEvent): string => `${e.pid}:${e.tid}`;
-  const main = new Set(traceEvents.filter((e) => e.args?.name === "CrRendererMain").map(thread));
-  return traceEvents
-    .filter((e) => e.name.endsWith("RunTask") && e.tdur !== undefined && main.has(thread(e)))
-    .map((e) => (e.tdur ?? 0) / 1000)
-    .sort((a, b) => a - b);
-}
-
-interface TraceEvent {
-  readonly name: string;
-  readonly pid: number;
-  readonly tid: number;
-  readonly tdur?: number;
-  readonly args?: { readonly name?: string };
-}
-
-const at = (sorted: readonly number[], share: number): number =>
-  Number((sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0).toFixed(1));
