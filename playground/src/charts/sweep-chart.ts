@@ -69,12 +69,15 @@ export class SweepChart extends LitElement {
     );
     const most = max(data.columns.flatMap((c) => c.values.filter((v) => v !== undefined))) ?? 1;
     const y = scaleLinear([0, most > 0 ? most * 1.08 : 1], [height, top]);
+    const place = (i: number): number => x(String(i)) ?? left;
     const labels = apart(
       data.columns.map((c) => y(c.values.filter((v) => v !== undefined).at(-1) ?? 0) + em * 0.28),
       em,
     );
+    const widest = Math.max(...data.points.map((p) => p.length)) * em * 0.48 + em * 0.3;
+    /** Every point has its name where there is room, else every second, third ... with the last one. */
+    const step = Math.max(1, Math.ceil(widest / Math.max(1, place(1) - place(0))));
     const late = (i: number): boolean => place(i) > width * 0.8;
-    const place = (i: number): number => x(String(i)) ?? left;
     const summary = data.columns
       .map((c) =>
         w.sweepSummary(
@@ -107,7 +110,7 @@ export class SweepChart extends LitElement {
           ${beside ? svg`<text class="strong halo" x=${right} y=${labels[k]!}>${c.name}</text>` : nothing}
           ${data.columns.length > 1 && !beside ? svg`<line class="line" stroke-dasharray=${dashes[k] ?? "none"} x1=${left} x2=${left + em * 2} y1=${height + em * (2.1 + k * 1.15)} y2=${height + em * (2.1 + k * 1.15)}></line><text class="strong" x=${left + em * 2.5} y=${height + em * (2.4 + k * 1.15)}>${c.name}</text>` : nothing}`;
       })}
-      ${data.points.map((p, i) => svg`<text x=${place(i)} y=${height + em * 1.1} text-anchor="middle">${p}</text>`)}
+      ${data.points.map((p, i) => ((data.points.length - 1 - i) % step > 0 ? nothing : svg`<text x=${place(i)} y=${height + em * 1.1} text-anchor="middle">${p}</text>`))}
     </svg>`;
   }
 }

@@ -13,20 +13,18 @@ export const classStyles = css`
   button.strong { color: var(--paper); background: var(--ink); font-weight: 650; }
   button:focus-visible, input:focus-visible { outline: 3px solid var(--ink); outline-offset: 2px; }
   kbd { font: inherit; font-weight: 650; border: 1.5px solid currentColor; border-radius: 0.3em; padding: 0 0.4em; margin-right: 0.2em; }
-  .controls { display: flex; flex-wrap: wrap; gap: 0 1.6rem; align-items: end; }
+  .controls { display: flex; flex-wrap: wrap; gap: 0 1.6rem; align-items: end; position: sticky; top: 0; z-index: 2; background: var(--paper); }
   .slider { display: grid; gap: 0.2rem; flex: 1 1 22rem; max-width: 46rem; margin: 0.3rem 0; }
   .above { display: flex; flex-wrap: wrap; justify-content: center; align-items: end; gap: 0.5rem 1.5rem; }
   .slider output { font-weight: 650; font-size: 1.25rem; }
   .slider input { width: 100%; height: 2.75rem; accent-color: var(--ink); margin: 0; }
-  .columns { grid-template-columns: repeat(auto-fit, minmax(min(20rem, 100%), 1fr)); row-gap: 0; margin: 0.8rem 0; }
-  .columns > figure { display: grid; grid-row: span 10; grid-template-rows: subgrid; align-content: start; min-width: 0; }
-  .columns > figure > * { margin-bottom: 0.4rem; }
-  .columns[data-count="1"] { grid-template-columns: minmax(0, 46rem); }
-  .columns > :not([data-shown]) { display: grid; }
-  .columns > .wide:not([data-shown]) { display: block; }
-  .columns > .wide { grid-column: 1 / -1; max-width: 46rem; }
+  .sights { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(20rem, 100%), 1fr)); gap: 0 var(--gap); margin: 0.8rem 0; }
+  .sights > figure { display: grid; grid-row: span 10; grid-template-rows: subgrid; align-content: start; min-width: 0; }
+  .sights > figure > * { margin-bottom: 0.4rem; }
+  .sights[data-count="1"] { grid-template-columns: minmax(0, 46rem); }
+  .sights > .wide { grid-column: 1 / -1; max-width: 46rem; }
   .tree { display: block; width: min(14rem, 60%); margin: 0; }
-  .columns[data-open="soil"] .tree, .columns[data-open="tension"] .tree, .columns[data-open="all"] .tree { width: min(8rem, 40%); }
+  .sights[data-open="soil"] .tree, .sights[data-open="tension"] .tree, .sights[data-open="all"] .tree { width: min(8rem, 40%); }
   .tree .bark { fill: none; stroke: var(--ink); stroke-width: 2; stroke-linecap: round; }
   .tree .leaf { fill: var(--fine); stroke: var(--ink-quiet); stroke-width: 0.8; }
   .tree .soil { stroke: var(--ink); stroke-width: 1.6; }
@@ -74,9 +72,12 @@ export const classStyles = css`
   @media (max-width: 700px) {
     h1 { font-size: 1.25rem; }
     .question { font-size: 1.0625rem; }
+    .controls { display: contents; }
+    .slider { position: sticky; top: 0; z-index: 2; background: var(--paper); padding-bottom: 0.2rem; }
+    .answer { font-size: 1rem; }
   }
   :host([wall]) rl-number-table { display: none; }
-  :host([wall]) .columns > figure > p:not(.number) { display: none; }
+  :host([wall]) .sights > figure > p:not(.number) { display: none; }
   :host([wall]) h1 { margin: 0.3rem 0 0.6rem; font-size: 1.3rem; }
   :host([wall]) .question { font-size: 1.1rem; margin: 0.1rem 0 0.4rem; max-width: none; }
   :host([wall]) :is(.buttons, .votes) { margin: 0.3rem 0; }

@@ -33,7 +33,7 @@ function item(lesson: Lesson, withKey: boolean): TemplateResult {
   const w = classWords();
   const { predict, points } = lesson;
   const choices = predict.kind === "choice" ? predict.options.map(lessonText) : points.map(({ label }) => label);
-  return html`<li><h3>${lessonText(lesson.title)}</h3><p>${lessonText(lesson.question)}</p>
+  return html`<li><h2>${lessonText(lesson.title)}</h2><p>${lessonText(lesson.question)}</p>
     <p>${w.ourGuess} ${choices.map((choice) => html`<span class="box">${choice}</span> `)}</p>
     ${withKey ? html`<p class="key">${w.key}: ${lessonText(lesson.key)}</p>` : html`<p class="line">${w.seen}</p>`}</li>`;
 }

@@ -34,7 +34,7 @@ export function lessonPictures(shown: ShownLesson): TemplateResult | typeof noth
   const whole = open === "all" && lesson.pictures.includes("window");
   const damage = open === "all" && lesson.pictures.includes("damage");
   const perColumn = face || !(whole || damage) || lesson.pictures.length > 1;
-  return html`<div class="columns" data-count=${columns.length} data-open=${open}>
+  return html`<div class="sights" data-count=${columns.length} data-open=${open}>
     ${whole ? html`<div class="wide">${windowBar(shown)}</div>` : nothing}
     ${damage ? html`<div class="wide">${damagePicture(shown)}</div>` : nothing}
     ${
