@@ -7,8 +7,15 @@ export function scenarioFileOf(comparison: object, soil: number, programme: numb
     ...common
   } = comparison as {
     readonly remark?: string;
-    readonly soils: readonly object[];
-    readonly programmes: readonly object[];
+    readonly soils: readonly Named[];
+    readonly programmes: readonly Named[];
   };
-  return { ...common, name, soil: soils[soil], programme: programmes[programme] };
+  return { ...common, name, soil: alone(soils[soil]!), programme: alone(programmes[programme]!) };
 }
+
+interface Named {
+  readonly name: string;
+}
+
+/** A name without the number or letter that told it apart from others. @example alone({ name: "A: daily" }).name // "daily" */
+const alone = (part: Named): object => ({ ...part, name: part.name.replace(/^[1-4A-D]: /, "") });

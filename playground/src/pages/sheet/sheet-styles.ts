@@ -32,5 +32,8 @@ export const sheetStyles = css`
   @media print {
     .no-print { display: none; }
     article { border: 0; padding: 0; max-width: none; font-size: 11pt; }
+    /* What can stand in one paragraph does, so that it is half a page. */
+    .how, article .small { display: inline; margin-right: 0.3em; }
+    h3 { margin-top: 0.6rem; }
   }
 `;
