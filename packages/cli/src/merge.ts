@@ -10,6 +10,7 @@ import type { InputFault } from "./read-input.js";
 import type { Asked } from "./run.js";
 import { partFaults } from "./shards/check-parts.js";
 import { type Disk, DiskFault } from "./shards/disk.js";
+import type { EnsembleHead } from "./shards/head.js";
 import { mergeTables } from "./shards/merge-tables.js";
 import { type FoundPart, fileFaults, partsIn, readPart, readTally } from "./shards/read-part.js";
 import { shardWords as words } from "./words-shards.js";
@@ -53,11 +54,19 @@ type PartsRead =
 async function readParts(disk: Disk, folders: readonly string[]): Promise<PartsRead> {
   const parts: FoundPart[] = [];
   const faults: InputFault[] = [];
+  // What all shards say alike is held once, however many they are.
+  const heads = new Map<string, EnsembleHead>();
   for (const folder of folders) {
     for (const path of await partsIn(disk, folder)) {
       const read = await readPart(disk, folder, path);
-      if (read.ok) parts.push(read.part);
-      else faults.push(read.fault);
+      if (!read.ok) {
+        faults.push(read.fault);
+        continue;
+      }
+      const text = jsonText(read.part.ensemble);
+      const ensemble = heads.get(text) ?? read.part.ensemble;
+      heads.set(text, ensemble);
+      parts.push({ ...read.part, ensemble });
     }
   }
   if (faults.length > 0) return { ok: false, faults };
