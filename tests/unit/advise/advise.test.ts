@@ -1,4 +1,4 @@
-import { type AdviceQuestion, adviceRun, advise, checkAdvice } from "rootledger/advise";
+import { type AdviceQuestion, adviceCase, adviceRun, advise, checkAdvice } from "rootledger/advise";
 import { defaultPriors, oneThread } from "rootledger/chance";
 import { parseScenario } from "rootledger/scenario";
 import { adviceEnglish, adviceSpanish, causeText } from "rootledger/words";
@@ -125,6 +125,19 @@ describe("advise", () => {
     expect(advice.today.trees.map(({ tree }) => tree)).toEqual(["mean", "under-fed", "over-fed"]);
     const [mean, , over] = advice.today.trees;
     expect(over!["below-roots"]).toBeGreaterThan(mean!["below-roots"]);
+  });
+
+  test("a programme's own lines, flow and minutes are today's; nitrogen moves no water", () => {
+    const { scenario } = short();
+    const run = { startH: 6, everyDays: 1, firstDay: 0, pulses: 1, gapMinutes: 0, amount: { minutes: 120 } };
+    const own = { offsetsM: [-0.8, 0, 0.8] };
+    const throughWater = { afterMinutes: 10, injectMinutes: 20, amount: { mgPerL: 40 } };
+    const programme = { name: "own", runs: [run], lines: own, emitterFlowLPerH: 1, nitrogen: { throughWater } };
+    const ready = adviceCase({ scenario: { ...scenario, programme }, fromDay: 3, days: 6 });
+    expect(ready.lines[0]).toMatchObject({ ...own, emitterFlowLPerH: 1 });
+    // Three lines, 4 m, an emitter of 1 L/h every 0.4 m: 30 L/h.
+    expect(ready.todayLPerDay).toBeCloseTo(60, 9);
+    expect(ready.scenario.programme.nitrogen).toBeUndefined();
   });
 
   test("refuses what it cannot answer", async () => {

@@ -50,6 +50,9 @@ describe("a plug plan", () => {
       plugPlan({ ...young, layout: line, emitterFlowLPerH: 1, open, rootRadiusM: 0.25, wettedRadiusM: 0.04 });
     expect(planOfRow(row.map(() => true)).usefulShare).toBeCloseTo(0.1, 12);
     expect(planOfRow(openNearest(row, 4)).usefulShare).toBeCloseTo(0.5, 12);
+    // So 6.3 L for the ball put 63 L on the ground with all open, 13 L with four.
+    expect(6.3 / planOfRow(row.map(() => true)).usefulShare).toBeCloseTo(63, 9);
+    expect(Math.round(6.3 / planOfRow(openNearest(row, 4)).usefulShare)).toBe(13);
   });
 
   test("warns of a sector below the smallest flow, of rising pressure, of a wet trunk and of circles apart", () => {
