@@ -95,27 +95,17 @@ describe("a longer run, day by day", { timeout: 120_000 }, () => {
   });
 
   // Four days from 10 kPa; the slow engine in the test itself. Ten points are twice what the two differ by here (fitted).
-  it.each(["sand", "clay loam", "crumbly clay"] as const)(
+  it.each(["sand", "clay loam", "crumbly clay", "tight clay"] as const)(
     "agrees with the slow engine in direction and size on %s",
     (name) => {
       for (const hours of [3, 10]) {
         const fast = runOf(soils[name], hours, 4, "same-state");
         const slow = runOf(soils[name], hours, 4, "same-state", "slow");
         for (const id of ["airlessAt20Cm", "airless", "belowRoots"] as const) {
+          console.log(`${name}, ${hours} h, ${id}: fast ${percent(fast[id])} %, slow ${percent(slow[id])} %`);
           expect(Math.abs(fast[id] - slow[id]), `${id} of ${hours} h`).toBeLessThan(0.1);
         }
       }
     },
   );
-
-  // On tight clay the fast engine lets too little water down to 20 cm: the direction is the same, the size is not. The floor for
-  // tight soils in compare says so.
-  it("agrees with the slow engine in direction only on tight clay, where it is too mild", () => {
-    const [short, long] = [3, 10].map((hours) => runOf(soils["tight clay"], hours, 4, "same-state", "slow"));
-    const [fastShort, fastLong] = [3, 10].map((hours) => runOf(soils["tight clay"], hours, 4, "same-state"));
-    expect(long!.airless).toBeGreaterThan(short!.airless);
-    expect(fastLong!.airless).toBeGreaterThan(fastShort!.airless);
-    expect(fastLong!.airlessAt20Cm).toBeLessThan(long!.airlessAt20Cm);
-    expect(fastLong!.airless).toBeGreaterThan(0.4 * long!.airless);
-  });
 });
