@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { build } from "vite";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { bundled } from "./bundled.js";
 import { measuresOn, openCompare, sentence, settled } from "./compare-page.js";
 import { type Opened, openPlayground } from "./open-playground.js";
 import type { measuresOfFirstArm } from "./simulate-arm.js";
@@ -35,19 +35,6 @@ test("opens with the demo drawn, and shows the library's own numbers", async () 
   expect(await page.locator("rl-section-chart canvas").count()).toBe(6);
   expect(troubles).toEqual([]);
 });
-
-/** A file of this folder with all it imports, as a script that sets one global name. */
-async function bundled(file: string, name: string): Promise<string> {
-  const entry = fileURLToPath(new URL(file, import.meta.url));
-  const out = await build({
-    configFile: false,
-    logLevel: "error",
-    build: { write: false, minify: false, lib: { entry, name, formats: ["iife"] } },
-  });
-  const chunk = [out].flat().flatMap((part) => ("output" in part ? part.output : []))[0];
-  if (chunk?.type !== "chunk") throw new Error(`${file} gave no script`);
-  return `${chunk.code};globalThis.${name} = ${name};`;
-}
 
 test("a changed word of a sentence is computed in the worker and named in the link", async () => {
   const { page, troubles } = await playground.newPage({ viewport: { width: 1280, height: 900 } });

@@ -58,7 +58,7 @@ export async function openPlayground(): Promise<Opened> {
 }
 
 /** Root may not use the sandbox; the rest keeps Chromium from calling home while tests run. */
-const launchArguments = [
+export const launchArguments = [
   "--no-sandbox",
   "--disable-background-networking",
   "--disable-component-update",
@@ -67,7 +67,7 @@ const launchArguments = [
   "--disable-sync",
 ];
 
-function browserPath(): string {
+export function browserPath(): string {
   const usual = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable"];
   const paths = [process.env.CHROMIUM, ...usual.map((name) => `/usr/bin/${name}`)];
   const found = paths.find((path) => path !== undefined && path !== "" && isProgram(path));
