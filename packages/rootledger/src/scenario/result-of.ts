@@ -81,7 +81,7 @@ function sectionOf(prepared: Prepared): Section {
 }
 
 function windowOf(prepared: Prepared, section: Section): Window {
-  const { limits, grid } = prepared;
+  const { limits, grid, rootsByDay } = prepared;
   let air = 0;
   let pull = 0;
   let lendCm3 = 0;
@@ -89,7 +89,10 @@ function windowOf(prepared: Prepared, section: Section): Window {
     air += section.rootShare[c] * section.thetaAtAirReturn[c];
     pull += section.rootShare[c] * section.thetaAtPullLimit[c];
     if (section.rootShare[c] > 0)
-      lendCm3 += grid.volumeCm3[c] * (section.thetaAtAirReturn[c] - section.thetaAtPullLimit[c]);
+      lendCm3 +=
+        rootsByDay.rootedByLane[c % grid.lanes] *
+        grid.volumeCm3[c] *
+        (section.thetaAtAirReturn[c] - section.thetaAtPullLimit[c]);
   }
   const mm = prepared.rootedDepthCm * mmPerCm;
   return {

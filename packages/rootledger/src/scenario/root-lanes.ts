@@ -1,13 +1,16 @@
 import type { SoilTable } from "../ground/table.js";
 import { wettedReachCm } from "../lines/wetted-reach.js";
-import { lengthNearLines, rootLaneShare } from "../tree/root-lane-share.js";
+import { lengthNearLines, rootedLaneShare } from "../tree/root-lane-share.js";
 import { cm3PerL, cmPerM } from "../units.js";
 import type { Grid } from "../water/grid.js";
 import type { Block, Roots } from "./scenario.js";
 
 /** Where the roots and the wetted ground lie sideways. */
 export interface RootLanes {
+  /** Share of the roots in each lane: even over the ground that has roots. */
   readonly rootByLane: Float64Array;
+  /** Share of each lane's ground that has roots. */
+  readonly rootedByLane: Float64Array;
   /** Share of each lane's surface within the wetted reach of a line. */
   readonly wetByLane: Float64Array;
   readonly reason: string;
@@ -32,13 +35,17 @@ export function rootLanes(block: Block, grid: Grid, emitters: Emitters, top: Soi
   const { lateral } = block.tree.roots;
   const reachCm = reachOf(block, grid, emitters, top);
   const wide = lateral.kind === "wetted-lanes" ? reachCm * (lateral.widthFactor ?? 1) : 0;
+  const rootedByLane =
+    grid.geometry === "ring"
+      ? lateral.kind === "wetted-lanes"
+        ? wetByLane(grid, emitters, wide)
+        : rootsByRing(grid, rootedAreaCm2(block, lateral))
+      : rootsByStrip(block, grid, emitters, lateral, wide);
+  const areaCm2 = rootedByLane.map((part, j) => part * grid.laneAreaCm2[j]);
+  const rootedCm2 = areaCm2.reduce((sum, cm2) => sum + cm2, 0);
   return {
-    rootByLane:
-      grid.geometry === "ring"
-        ? lateral.kind === "wetted-lanes"
-          ? sharesByArea(grid, wetByLane(grid, emitters, wide))
-          : rootsByRing(grid, rootedAreaCm2(block, lateral))
-        : rootsByStrip(block, grid, emitters, lateral, wide),
+    rootByLane: areaCm2.map((cm2) => cm2 / rootedCm2),
+    rootedByLane,
     wetByLane: wetByLane(grid, emitters, reachCm),
     reason: `${reasonOf(lateral, wide)}; ground within ${reachCm.toPrecision(2)} cm of a line counts as wetted`,
   };
@@ -69,7 +76,7 @@ function rootsByStrip(
   lateral: Roots["lateral"],
   wideCm: number,
 ): Float64Array {
-  return rootLaneShare(
+  return rootedLaneShare(
     grid.laneEdgesCm,
     lineAtCm,
     block.treeSpacingM * cmPerM,
@@ -87,22 +94,14 @@ function rootedAreaCm2(block: Block, lateral: Exclude<Roots["lateral"], { readon
   return area < groundCm2 ? area : groundCm2;
 }
 
-function sharesByArea(grid: Grid, covered: Float64Array): Float64Array {
-  const area = covered.map((part, j) => part * grid.laneAreaCm2[j]);
-  const whole = area.reduce((sum, cm2) => sum + cm2, 0);
-  return area.map((cm2) => cm2 / whole);
-}
-
 /** Roots fill the rings from the emitters outward until their area is used up, then the rest lane; even within it. */
 function rootsByRing(grid: Grid, areaCm2: number): Float64Array {
-  const share = new Float64Array(grid.lanes);
   let left = areaCm2;
-  for (let j = 0; j < grid.lanes; j++) {
-    const here = left < grid.laneAreaCm2[j] ? left : grid.laneAreaCm2[j];
-    share[j] = here / areaCm2;
+  return grid.laneAreaCm2.map((whole) => {
+    const here = left < whole ? left : whole;
     left -= here;
-  }
-  return share;
+    return here / whole;
+  });
 }
 
 /** Rings end at a wall before the last lane, which no emitter reaches. */

@@ -10,6 +10,8 @@ export interface RootsByDay {
   readonly inForce: RootZone;
   /** Share of each cell by day of the season; one entry where roots do not grow. */
   readonly days: readonly Float64Array[];
+  /** Share of each lane's ground that has roots on the last day. */
+  readonly rootedByLane: Float64Array;
   readonly wetByLane: Float64Array;
   readonly reason: string;
 }
@@ -22,9 +24,9 @@ export interface RootsByDay {
  */
 export function settledRoots({ block }: Scenario, grid: Grid, emitters: Emitters, top: SoilTable): RootsByDay {
   const { depthCm, topShare, compensationOnset } = block.tree.roots;
-  const { rootByLane, wetByLane, reason } = rootLanes(block, grid, emitters, top);
+  const { rootByLane, ...sideways } = rootLanes(block, grid, emitters, top);
   const share = sharesOf(grid, rootDepthShare(grid.layerEdgesCm, depthCm, topShare), rootByLane);
-  return { inForce: { share, compensationOnset }, days: [share], wetByLane, reason };
+  return { inForce: { share, compensationOnset }, days: [share], ...sideways };
 }
 
 /** @example sharesOf(grid, byLayer, byLane).length // grid.cells */

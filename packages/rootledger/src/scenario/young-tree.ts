@@ -27,20 +27,24 @@ function youngRoots({ block, season }: Scenario, grid: Grid, emitters: Emitters,
   const sideways = rootLanes(block, grid, emitters, top);
   const first = dayNumber(season.startDate);
   const discCm = lateral.kind === "disc" ? lateral.radiusCm : 0;
+  let { rootedByLane } = sideways;
+  const onDay = (radiusCm: number): Float64Array => {
+    if (lateral.kind !== "disc") return sideways.rootByLane;
+    const grown = rootLanes(withRadius(block, radiusCm), grid, emitters, top);
+    rootedByLane = grown.rootedByLane;
+    return grown.rootByLane;
+  };
   const days =
     growth === undefined
       ? [sharesOf(grid, byLayer(block, grid, roots.depthCm), sideways.rootByLane)]
       : Array.from({ length: season.days }, (_, day) => {
           const { depthCm, radiusCm } = rootsOnDay(growth, first + day, discCm);
-          const lanes =
-            lateral.kind === "disc"
-              ? rootLanes(withRadius(block, radiusCm), grid, emitters, top).rootByLane
-              : sideways.rootByLane;
-          return sharesOf(grid, byLayer(block, grid, depthCm), lanes);
+          return sharesOf(grid, byLayer(block, grid, depthCm), onDay(radiusCm));
         });
   return {
     inForce: { share: days[0].slice(), compensationOnset: roots.compensationOnset },
     days,
+    rootedByLane,
     wetByLane: sideways.wetByLane,
     reason:
       growth === undefined ? sideways.reason : `roots that grow, by dates given; without growth ${sideways.reason}`,

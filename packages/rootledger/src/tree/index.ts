@@ -71,7 +71,7 @@ export { type Practice, type PracticeRatio, practiceRatio, practiceRatios } from
 export { pullLimitByDemand } from "./pull-limit-by-demand.js";
 export { rootDepthShare } from "./root-depth-share.js";
 export { rootDepthWithKcbM } from "./root-growth.js";
-export { type LateralRoots, rootLaneShare } from "./root-lane-share.js";
+export { type LateralRoots, rootedLaneShare } from "./root-lane-share.js";
 export { type RootPoint, rootsOnDay } from "./root-points.js";
 export { faoSaltSource, faoSaltTable, maasHoffmanSource, maasHoffmanTable, type SaltRow } from "./salinity-table.js";
 export { eceAtFraction, type SaltTolerance, saltFactor, stressFromHarvest } from "./salinity-tolerance.js";

@@ -6,32 +6,26 @@ export type LateralRoots =
   | { readonly kind: "disc"; readonly radiusCm: number };
 
 /**
- * Share of the roots in each lane of a strip. `along-lines`: even within `halfWidthCm` of any line, none beyond, the
- * pattern of a mature tree whose roots have followed the wetted strip. `disc`: even over a disc round the trunk, counted
- * as the part of each lane, over the tree's length of row, that the disc covers.
+ * Share of the ground of each lane of a strip that has roots, over the tree's length of row. `along-lines`: within `halfWidthCm`
+ * of any line, the pattern of a mature tree whose roots have followed the wetted strip. `disc`: what a disc round the trunk covers.
  *
  * @throws RangeError if no lane has roots.
- * @example rootLaneShare([0, 50, 100], [0], 400, { kind: "along-lines", halfWidthCm: 50 }) // [1, 0]
+ * @example rootedLaneShare([0, 50, 100], [0], 400, { kind: "along-lines", halfWidthCm: 60 }) // [1, 0.2]
  */
-export function rootLaneShare(
+export function rootedLaneShare(
   laneEdgesCm: ArrayLike<number>,
   lineAtCm: readonly number[],
   rowLengthCm: number,
   lateral: LateralRoots,
 ): Float64Array {
-  const share = new Float64Array(laneEdgesCm.length - 1);
-  let total = 0;
-  for (let j = 0; j < share.length; j++) {
+  const share = Float64Array.from({ length: laneEdgesCm.length - 1 }, (_, j) => {
     const from = laneEdgesCm[j];
     const to = laneEdgesCm[j + 1];
-    share[j] =
-      lateral.kind === "disc"
-        ? circleStripShare(from, to, lateral.radiusCm, rowLengthCm) * (to - from)
-        : lengthNearLines(from, to, lineAtCm, lateral.halfWidthCm);
-    total += share[j];
-  }
-  if (!(total > 0)) throw new RangeError("rootLaneShare requires roots in at least one lane: got none");
-  for (let j = 0; j < share.length; j++) share[j] /= total;
+    return lateral.kind === "disc"
+      ? circleStripShare(from, to, lateral.radiusCm, rowLengthCm)
+      : lengthNearLines(from, to, lineAtCm, lateral.halfWidthCm) / (to - from);
+  });
+  if (!share.some((part) => part > 0)) throw new RangeError("rootedLaneShare requires roots in a lane: got none");
   return share;
 }
 
