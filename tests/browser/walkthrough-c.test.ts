@@ -80,11 +80,12 @@ test("8-14 min: three soils in mm and litres beside the day's demand as a bottle
     return { tubes: drawn.tubes, demandL: drawn.demandL };
   });
   const [sand, loam, clay] = tubes;
-  for (const tube of tubes) expect(tube.lendsText).toMatch(/^[\d.]+ mm, \d+ L$/);
+  for (const tube of tubes) expect(tube.lendsText).toMatch(/^[\d.]+ mm, [\d.]+ L$/);
   expect(clay!.lendsL / sand!.lendsL).toBeLessThan(1.25);
   expect(clay!.lendsL).toBeLessThan(loam!.lendsL);
-  expect(Math.max(sand!.lendsL, clay!.lendsL)).toBeLessThan(demandL);
-  expect(loam!.lendsL).toBeGreaterThan(demandL);
+  // As the lesson says: sand and clay lend about half of the day's demand, loam two thirds.
+  for (const { lendsL } of [sand!, clay!]) expect(Math.round((10 * lendsL) / demandL)).toBe(5);
+  expect(Math.round((6 * loam!.lendsL) / demandL)).toBe(4);
   expect(await bar.locator(".bottle").count()).toBe(1);
   expect(await bar.locator(".glass").count()).toBe(3);
   expect(troubles).toEqual([]);
