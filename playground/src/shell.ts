@@ -5,7 +5,7 @@ import { nextTurn } from "./charts/turn.js";
 import "./fields/choice-field.js";
 import "./fields/units-choice.js";
 import "./pages/compare-page.js";
-import type { CheckView } from "./pages/check-view.js";
+import type { CheckSubject, CheckView } from "./pages/check-view.js";
 import type { DrawsView } from "./pages/draws-view.js";
 import "./pages/model-status.js";
 import { PageLoader } from "./pages/page-loader.js";
@@ -26,12 +26,13 @@ import { type Language, languages, locale } from "./text/locale.js";
 import { unitsChosen } from "./text/units-shown.js";
 import { fetchLanguage, languageIsHere, setLanguage, words } from "./text/words.js";
 import { Model } from "./worker/model.js";
-import { PhysicsCheck } from "./worker/physics-check.js";
+import { helpersHere, OwnWorker } from "./worker/own-worker.js";
 import { soilAt } from "./worker/soil-memory.js";
 import { startWorker } from "./worker/start-worker.js";
-import type { UnknownDraws } from "./worker/unknown-draws.js";
 
 const previewDays = 14;
+/** Draws that a page asks for. Our choice: a band end rests on five of them. */
+const drawsAsked = 100;
 
 /** The frame of every page: holds the scene and the model, and carries changes from one to the other. */
 export class Shell extends LitElement {
@@ -49,12 +50,12 @@ export class Shell extends LitElement {
   };
   readonly #store = new Store(this.#initial, fieldsOf(this.#initial, this.#demo.season.days));
   readonly #model = new Model(startWorker);
-  readonly #check = new PhysicsCheck(startWorker);
+  readonly #check = new OwnWorker<"check", CheckSubject>(startWorker, "check");
+  /** About the tree and comparison of its subject. */
+  readonly #draws = new OwnWorker<"draws", string>(startWorker, "draws");
   readonly #loader = new PageLoader();
   /** What was set here before, offered where the page is opened without a link. */
   #before = location.hash === "" ? keptWork() : undefined;
-  /** Made, and its code loaded, when it is first asked for. */
-  #draws: UnknownDraws | undefined;
   #asked = "";
   /** The scene of the newest season that was computed, to go back to. */
   #lastGood: Scene | undefined;
@@ -66,7 +67,8 @@ export class Shell extends LitElement {
       if (this.#model.state.kind === "ready") this.#lastGood = this.#store.scene;
       this.requestUpdate();
     });
-    this.#check.addEventListener("check-changed", () => this.requestUpdate());
+    this.#check.addEventListener("work-changed", () => this.requestUpdate());
+    this.#draws.addEventListener("work-changed", () => this.requestUpdate());
     this.#loader.addEventListener("page-changed", () => this.requestUpdate());
     this.#sceneChanged();
   }
@@ -151,7 +153,7 @@ export class Shell extends LitElement {
     const model = this.#model;
     const file = this.#base(scene);
     return html`<rl-compare-page .demo=${file} .scene=${scene} .plans=${plansOf(scene, file)} .season=${model.season} .preview=${model.preview} .stale=${model.stale} .wall=${scene.wall} .compared=${this.#compared} .files=${this.#files} .check=${this.#checkView()} .draws=${this.#drawsView()}
-      @draws-asked=${() => void this.#askDraws()} @draws-stopped=${() => this.#draws?.stop()}
+      @draws-asked=${() => this.#askDraws()} @draws-stopped=${() => this.#draws.stop()}
       @check-asked=${() => this.#askCheck()} @check-stopped=${() => this.#check.stop()}>${this.#status(scene)}</rl-compare-page>`;
   }
 
@@ -219,7 +221,7 @@ export class Shell extends LitElement {
     if (asked === this.#asked && when === "only if needed") return;
     this.#asked = asked;
     if (this.#check.subject?.key !== key) this.#check.stop();
-    if (this.#draws?.key !== asked) this.#draws?.stop();
+    if (this.#draws.subject !== asked) this.#draws.stop();
     const { firstDay } = spanDays(
       { hour: scene.hour, span: String(previewDays) as Scene["span"] },
       this.#demo.season.days,
@@ -247,8 +249,9 @@ export class Shell extends LitElement {
     const excerpt = spanDays(this.#store.scene, this.#demo.season.days);
     const starts = season.result.arms.map(({ result }) => soilAt(result, excerpt.firstDay));
     this.#check.ask(
-      { file: this.#file(excerpt), starts, files: this.#files },
+      { kind: "check", file: this.#file(excerpt), starts, files: this.#files },
       { key: JSON.stringify(this.#file()), ...excerpt },
+      starts.length,
     );
   }
 
@@ -261,24 +264,24 @@ export class Shell extends LitElement {
     return tree === "over-fed" && !block.drains ? "mean" : tree;
   }
 
-  async #askDraws(): Promise<void> {
+  #askDraws(): void {
+    void import("./pages/difference-figure.js");
     if (!this.#model.season || this.#model.stale) return;
-    if (this.#draws === undefined) {
-      const [{ UnknownDraws }] = await Promise.all([
-        import("./worker/unknown-draws.js"),
-        import("./pages/difference-figure.js"),
-      ]);
-      this.#draws = new UnknownDraws(startWorker);
-      this.#draws.addEventListener("draws-changed", () => this.requestUpdate());
-    }
     const tree = this.#treeOf(this.#store.scene);
-    this.#draws.ask({ file: this.#file(), files: this.#files, tree }, this.#asked);
+    const asked = {
+      kind: "draws",
+      file: this.#file(),
+      files: this.#files,
+      tree,
+      members: drawsAsked,
+      helpers: helpersHere(),
+    } as const;
+    this.#draws.ask(asked, this.#asked, drawsAsked);
   }
 
   #drawsView(): DrawsView {
-    if (this.#draws === undefined) return { state: { kind: "idle" }, answer: undefined, stale: false };
-    const { state, answer, key } = this.#draws;
-    return { state, answer, stale: key !== undefined && key !== this.#asked };
+    const { state, answer, subject } = this.#draws;
+    return { state, answer, stale: subject !== undefined && subject !== this.#asked };
   }
 
   #skip(): void {

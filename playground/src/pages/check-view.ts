@@ -1,9 +1,17 @@
-import type { CheckState, CheckSubject } from "../worker/physics-check.js";
+import type { OwnWorkState } from "../worker/own-worker.js";
 import type { CheckAnswer } from "../worker/protocol.js";
+
+/** What a check was asked for, to tell later whether it still speaks of what is on the page. */
+export interface CheckSubject {
+  /** Equal for two requests about the same programmes, soils and start. */
+  readonly key: string;
+  readonly firstDay: number;
+  readonly days: number;
+}
 
 /** The check as the page shows it. */
 export interface CheckView {
-  readonly state: CheckState;
+  readonly state: OwnWorkState;
   readonly answer: CheckAnswer | undefined;
   readonly subject: CheckSubject | undefined;
   /** The answer is about programmes or soils from before a change. */

@@ -1,11 +1,11 @@
 import type { ComparisonResult } from "rootledger/compare";
 import type { StripRow } from "../charts/strip-row.js";
+import type { OwnWorkState } from "../worker/own-worker.js";
 import type { DrawsAnswer } from "../worker/protocol.js";
-import type { DrawsState } from "../worker/unknown-draws.js";
 
 /** The draws as the page shows them. */
 export interface DrawsView {
-  readonly state: DrawsState;
+  readonly state: OwnWorkState;
   readonly answer: DrawsAnswer | undefined;
   /** The answer is about programmes or soils from before a change. */
   readonly stale: boolean;

@@ -5,8 +5,11 @@ import type { Scene } from "../../state/scene.js";
 import { amount, percent, whole } from "../../text/number-format.js";
 import { unsureWords } from "../../text/unsure-words.js";
 import { words } from "../../text/words.js";
+import { helpersHere, OwnWorker } from "../../worker/own-worker.js";
 import { startWorker } from "../../worker/start-worker.js";
-import { UnknownRanking } from "../../worker/unknown-ranking.js";
+
+/** Runs of a ranking, rounded up to whole trajectories: about three steps of every unknown. Our choice, for a few minutes of a phone at most. */
+const members = 36;
 
 /** Which unknown moves the answers most, and what to measure to know it. */
 export class UnsureControl extends LitElement {
@@ -43,11 +46,11 @@ export class UnsureControl extends LitElement {
     @media (max-width: 500px) { li { grid-template-columns: minmax(0, 1fr) 3.2em; } li svg { grid-row: 2; grid-column: 1 / -1; } }
   `;
 
-  readonly #ranking = new UnknownRanking(startWorker);
+  readonly #ranking = new OwnWorker<"ranked", string>(startWorker, "ranked");
 
   constructor() {
     super();
-    this.#ranking.addEventListener("ranking-changed", () => this.requestUpdate());
+    this.#ranking.addEventListener("work-changed", () => this.requestUpdate());
   }
 
   override disconnectedCallback(): void {
@@ -58,8 +61,8 @@ export class UnsureControl extends LitElement {
   override render(): TemplateResult | typeof nothing {
     if (!this.compared) return nothing;
     const w = unsureWords();
-    const { state, answer, key } = this.#ranking;
-    const stale = answer !== undefined && key !== this.#key();
+    const { state, answer, subject } = this.#ranking;
+    const stale = answer !== undefined && subject !== this.#key();
     return html`<p class="small">${w.what}</p>
       ${
         state.kind === "running"
@@ -101,7 +104,8 @@ export class UnsureControl extends LitElement {
   #ask(): void {
     if (!this.seasonReady) return;
     const { tree } = this.scene;
-    this.#ranking.ask({ file: this.compared(), files: this.files, tree }, this.#key());
+    const asked = { file: this.compared(), files: this.files, tree, members, helpers: helpersHere() };
+    this.#ranking.ask({ kind: "rank", ...asked }, this.#key(), members);
   }
 }
 
