@@ -157,6 +157,8 @@ describe("other answers", () => {
       stdout: "",
       stderr: "--engine must be bucket or richards; see rootledger --help\n",
     });
+    const ignored = await run("need", dataPath("demo/need.json"), "--engine", "richards");
+    expect([ignored.code, ignored.stderr]).toEqual([1, "--engine is no option of need; see rootledger --help\n"]);
   });
 
   it("--help and --version", async () => {

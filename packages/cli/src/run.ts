@@ -46,6 +46,8 @@ interface Entry {
   readonly run: Command;
   readonly csv: boolean;
   readonly file: "needed" | "optional" | "several" | "folders";
+  /** Whether `--engine` may replace the engine that the file names. */
+  readonly engine?: true;
   readonly flags?: readonly string[];
 }
 
@@ -54,11 +56,11 @@ const commands: Readonly<Record<string, Entry>> = {
   plan: { run: planCommand, csv: true, file: "needed" },
   schema: { run: schemaCommand, csv: false, file: "needed" },
   sheet: { run: sheetCommand, csv: false, file: "needed", flags: sheetFlags },
-  simulate: { run: simulateCommand, csv: true, file: "needed" },
-  compare: { run: compareCommand, csv: true, file: "needed", flags: [...ensembleFlags, ...armFlags] },
+  simulate: { run: simulateCommand, csv: true, file: "needed", engine: true },
+  compare: { run: compareCommand, csv: true, file: "needed", engine: true, flags: [...ensembleFlags, ...armFlags] },
   calibrate: { run: calibrateCommand, csv: false, file: "needed", flags: calibrateFlags },
   convergence: { run: convergenceCommand, csv: false, file: "needed" },
-  ensemble: { run: ensembleCommand, csv: true, file: "needed", flags: rankingFlags },
+  ensemble: { run: ensembleCommand, csv: true, file: "needed", engine: true, flags: rankingFlags },
   merge: { run: mergeCommand, csv: true, file: "folders", flags: mergeFlags },
   need: { run: needCommand, csv: true, file: "optional", flags: needFlags },
   truth: { run: truthCommand, csv: false, file: "optional" },
@@ -114,6 +116,7 @@ async function answer(argv: readonly string[], io: Io): Promise<number> {
   if (outputs.length > 1) return misused(words.oneOutput);
   if ((values.csv || values.schema) && !command.csv) return misused(`${name} ${words.noCsv}`);
   const { engine } = values;
+  if (engine !== undefined && !command.engine) return misused(`--engine ${words.notAnOption} ${name}`);
   if (engine !== undefined && engine !== "bucket" && engine !== "richards") return misused(words.unknownEngine);
   const output = outputs[0] ?? "table";
   const asked = { file: file ?? "", moreFiles, output, flags, answers } as const;

@@ -22,7 +22,7 @@ Options
   --csv       simulate: the day table; compare: every measure, one per line; need: the spans;
               weather: its days as a weather file, or its records where it holds no weather
   --schema    what the columns of --csv are: type, unit, meaning (Frictionless data package)
-  --engine E  simulate, compare: bucket (fast) or richards (the referee, far slower)
+  --engine E  simulate, compare, ensemble: bucket (fast) or richards (the referee, far slower)
   --members N --seed S --workers W  ensemble (200 draws, seed 1, one worker a core); compare draws only if asked
   --draws CSV   the same two: draws of your own, a column for each unknown, a row for each member
   --record CSV  the same two: a longer daily weather file; its other years are drawn too

@@ -25,6 +25,7 @@ import type { TextureClass } from "./texture.js";
 export const defaultClassSource =
   "own fit to Agriculture Victoria (readily available water, table 1), Saxton & Rawls (2006) and FAO Irrigation Water Management Training Manual 5";
 
+/** The default curve of every texture class. */
 export const defaultClasses: Readonly<Record<TextureClass, GardnerCurveParameters>> = {
 ${rows.join("\n")}
 };
