@@ -61,6 +61,7 @@ test.each([
     ];
     await openCompare(page, `${playground.url}${asked.join("&")}`);
     await page.locator(".tools details").last().locator("summary").click();
+    for (const folded of await page.locator("details.further > summary:visible").all()) await folded.click();
     for (const name of ["rl-soil-more >> nth=0", "rl-soil-more >> nth=1", "rl-window-figure", "rl-trees-figure"]) {
       await page.locator(name).scrollIntoViewIfNeeded();
       await page.locator(name).locator("h2, h3").first().waitFor({ timeout: 60_000 });

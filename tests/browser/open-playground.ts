@@ -42,7 +42,11 @@ export async function openPlayground(): Promise<Opened> {
         if (message.type() === "error") troubles.push(`console: ${message.text()}`);
       });
       page.on("pageerror", (error) => troubles.push(`error: ${error.message}`));
-      page.on("requestfailed", (request) => troubles.push(`failed: ${request.url()}`));
+      page.on("requestfailed", (request) => {
+        // A page that is left or loaded anew gives up what was still on its way.
+        const reason = request.failure()?.errorText;
+        if (reason !== "net::ERR_ABORTED") troubles.push(`failed: ${request.url()} ${reason}`);
+      });
       page.on("request", (request) => {
         if (!request.url().startsWith(url) && !/^(data|blob):/.test(request.url())) {
           troubles.push(`foreign: ${request.url()}`);

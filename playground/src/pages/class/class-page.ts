@@ -250,10 +250,17 @@ export class ClassPage extends LitElement {
     this.#change((s) => ({ ...s, point: 0 }));
   }
 
+  /** From the newest scene: keys may come faster than the page is drawn. */
   #step(by: number): void {
     const all = this.lessons;
-    const next = all[(all.indexOf(this.#lesson) + by + all.length) % all.length]!;
-    this.#go(next.id);
+    this.#begin();
+    this.#change((s) => {
+      const at = Math.max(
+        0,
+        all.findIndex(({ id }) => id === s.lesson),
+      );
+      return { ...s, lesson: all[(at + by + all.length) % all.length]!.id, point: 0 };
+    });
   }
 
   #go(lesson: string): void {
