@@ -45,15 +45,14 @@ test("step 2: the grower's own programme, typed as a sentence, says emitters, fl
   await settled(page);
   const column = page.locator(".sentences .columns > div").first();
   // Two lines of an emitter every 0.4 m on 4 m of row: 20 of 1.6 L/h are 32 L/h; 4 h 24 min bring 140.8 L, on 24 m2 58.7 m3/ha.
-  const said = await column.locator("p.small").first().textContent();
-  expect(said).toMatch(
-    /^\s*141 L a tree in 4\.4 h; 141 L a day\.\s+20 emitters, 32 L\/h together; 58\.7 m³\/ha a day\./,
-  );
-  expect(await page.locator(".heads h2").first().textContent()).toMatch(/A daily, one run/);
+  await expect
+    .poll(() => column.locator("p.small").first().textContent())
+    .toMatch(/^\s*141 L a tree in 4\.4 h; 141 L a day\.\s+20 emitters, 32 L\/h together; 58\.7 m³\/ha a day\./);
+  await expect.poll(() => page.locator(".heads h2").first().textContent()).toMatch(/A daily, one run/);
   await openPage(page, playground.url, "block", ownNight);
-  expect(await page.locator("rl-row-plan svg .roots").count()).toBeGreaterThan(0);
-  expect(await page.locator("rl-row-plan").getByRole("switch").count()).toBe(20);
-  expect(await page.locator("rl-block-page figure").nth(1).textContent()).toMatch(/32 L\/h/);
+  await expect.poll(() => page.locator("rl-row-plan svg .roots").count()).toBeGreaterThan(0);
+  await expect.poll(() => page.locator("rl-row-plan").getByRole("switch").count()).toBe(20);
+  await expect.poll(() => page.locator("rl-block-page figure").nth(1).textContent()).toMatch(/32 L\/h/);
   expect(troubles).toEqual([]);
 });
 
