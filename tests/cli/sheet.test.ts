@@ -101,7 +101,7 @@ describe("a sheet in words", () => {
     expect(answer.latestStopMinutes).toBe(21 * 60 + 120 + 180);
     const text = sheetText(answer, sheetEnglish, format);
     expect(sheetPlain(text)).toMatch(/4 times a day: 21:00 \(30 min\), 22:30 \(30 min\), 00:00 \(30 min\), 01:30/);
-    expect(sheetPlain(text)).toMatch(/Never later than 02:00/);
+    expect(sheetPlain(text)).toMatch(/Never later than 02:00 the next day\./);
     expect(sheetPlain(text)).toMatch(/8 emitters open at each tree, 12 plugged/);
     const html = sheetHtml(text, "en");
     expect(html).not.toContain("<b>Block");

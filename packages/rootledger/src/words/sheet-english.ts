@@ -12,6 +12,8 @@ export const sheetEnglish: SheetWords = {
   openingOne: "Open at $start, for $length.",
   openings: "$count times a day: $list.",
   stop: "Never later than $stop.",
+  stopNextDay: "Never later than $stop the next day.",
+  stopLater: "Never later than $stop, $later days on.",
   emittersAll: "All $open emitters of the tree open, $flow each.",
   emittersPlugged: "$open emitters open at each tree, $plugged plugged, $flow each.",
   stopIfTitle: "Stop, and call, if",

@@ -12,6 +12,8 @@ export const sheetSpanish: SheetWords = {
   openingOne: "Abrir a las $start, durante $length.",
   openings: "$count veces al día: $list.",
   stop: "Nunca más tarde de las $stop.",
+  stopNextDay: "Nunca más tarde de las $stop del día siguiente.",
+  stopLater: "Nunca más tarde de las $stop, $later días después.",
   emittersAll: "Los $open emisores del árbol abiertos, $flow cada uno.",
   emittersPlugged: "$open emisores abiertos en cada árbol, $plugged tapados, $flow cada uno.",
   stopIfTitle: "Pare y llame si",

@@ -34,6 +34,7 @@ export interface SheetText {
   readonly adviser: string;
 }
 
+const minutesPerDay = 24 * 60;
 const [, tensiometerEndKPa] = tensiometerRangeKPa;
 
 /**
@@ -55,6 +56,8 @@ export function sheetText(sheet: Sheet, words: SheetWords, format: SheetFormat):
       ? `${number(sheet.m3PerHa, 3)} m³/ha`
       : `${number((sheet.m3PerHa * 1000 * hectaresPerAcre) / litresPerGallon, 3)} gal/ac`;
   const { open, plugged, flowLPerH } = sheet.emitters;
+  const stopsLater = Math.floor(Math.round(sheet.latestStopMinutes) / minutesPerDay);
+  const stop = stopsLater === 0 ? words.stop : stopsLater === 1 ? words.stopNextDay : words.stopLater;
   const terms = {
     block: sheet.blockName,
     from: date(sheet.fromDate),
@@ -63,6 +66,7 @@ export function sheetText(sheet: Sheet, words: SheetWords, format: SheetFormat):
     depth,
     area,
     stop: clock(sheet.latestStopMinutes),
+    later: String(stopsLater),
     open: number(open, 3),
     plugged: String(plugged),
     flow: `${units.water === "L" ? number(flowLPerH, 2) : number(flowLPerH / litresPerGallon, 2)} ${units.water}/h`,
@@ -99,7 +103,7 @@ export function sheetText(sheet: Sheet, words: SheetWords, format: SheetFormat):
       filledWords(words.each, terms),
       filledWords(days, terms),
       openingLine(sheet, words, number),
-      filledWords(words.stop, terms),
+      filledWords(stop, terms),
       filledWords(plugged === 0 ? words.emittersAll : words.emittersPlugged, terms),
     ],
     expectedTitle: words.provesTitle,
@@ -125,7 +129,7 @@ function openingLine({ openings }: Sheet, words: SheetWords, number: SheetFormat
 
 /** Clock time of minutes since midnight; beyond a day it goes on from the next midnight. */
 function clock(minutes: number): string {
-  const whole = Math.round(minutes) % (24 * 60);
+  const whole = Math.round(minutes) % minutesPerDay;
   return `${String(Math.floor(whole / 60)).padStart(2, "0")}:${String(whole % 60).padStart(2, "0")}`;
 }
 

@@ -10,6 +10,8 @@ export interface SheetWords {
   readonly openingOne: string;
   readonly openings: string;
   readonly stop: string;
+  readonly stopNextDay: string;
+  readonly stopLater: string;
   readonly emittersAll: string;
   readonly emittersPlugged: string;
   readonly stopIfTitle: string;
