@@ -28,6 +28,8 @@ export default defineConfig({
           testTimeout: 120_000,
           hookTimeout: 120_000,
           fileParallelism: false,
+          // What a page shows comes when its workers are done; a test asks until it is there.
+          expect: { poll: { timeout: 20_000, interval: 50 } },
         },
       },
     ],

@@ -71,12 +71,16 @@ test("the worker dies: the votes stay, the page says what to do, and one key com
   await press(page, "2", "2");
   const failed = page.locator("rl-class-page .stage .failed");
   await failed.waitFor({ timeout: 60_000 });
-  expect(await failed.textContent()).toMatch(/Votes, guess and lesson are still here|could not be computed/);
-  expect(await page.getByRole("group", { name: "Votes of the class" }).textContent()).toContain("right dry: 2");
+  await expect.poll(() => failed.textContent()).toMatch(/Votes, guess and lesson are still here|could not be computed/);
+  await expect
+    .poll(() => page.getByRole("group", { name: "Votes of the class" }).textContent())
+    .toContain("right dry: 2");
   broken = false;
   await page.getByRole("button", { name: "Compute again" }).press("Enter");
   await reveal(page);
-  expect(await page.getByRole("group", { name: "Votes of the class" }).textContent()).toContain("right dry: 2");
+  await expect
+    .poll(() => page.getByRole("group", { name: "Votes of the class" }).textContent())
+    .toContain("right dry: 2");
 });
 
 test("without internet: a page seen once opens its lessons, computes them and prints the handout", async () => {

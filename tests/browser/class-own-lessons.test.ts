@@ -37,7 +37,7 @@ test("a trainer downloads a lesson, changes it and opens it; it is kept on the d
   expect(readFileSync(await (await saved).path(), "utf8")).toBe(template);
   await page.getByText("How to write a lesson").click();
   for (const word of ["scenario", "columns", "airless-at-20", "rootRot"]) {
-    expect(await page.locator("rl-lesson-shelf details").textContent()).toContain(word);
+    await expect.poll(() => page.locator("rl-lesson-shelf details").textContent()).toContain(word);
   }
   await choose(
     page,
@@ -49,13 +49,13 @@ test("a trainer downloads a lesson, changes it and opens it; it is kept on the d
   await page.reload();
   await page.locator("rl-class-page h1", { hasText: "Mine:" }).waitFor();
   await page.getByRole("button", { name: "Handout" }).click();
-  expect(await page.locator(".handout > ol > li").count()).toBe(12 + 3 + 3);
+  await expect.poll(() => page.locator(".handout > ol > li").count()).toBe(12 + 3 + 3);
   await page.getByRole("button", { name: "Back to the lesson" }).click();
   await page.getByRole("button", { name: "Remove “Mine:" }).click();
   await page.locator("rl-class-page h1", { hasText: "The wilting tree" }).waitFor();
   await page.reload();
   await page.locator("rl-class-page h1", { hasText: "The wilting tree" }).waitFor();
-  expect(await page.getByLabel("Lesson:").locator("option").count()).toBe(11);
+  await expect.poll(() => page.getByLabel("Lesson:").locator("option").count()).toBe(11);
   expect(troubles).toEqual([]);
 });
 
@@ -98,7 +98,7 @@ test("a broken file: every fault with its place, what stood there and the rule, 
   ]);
   const slow = changed((lesson) => (lesson.scenario = { engine: "richards" }));
   expect((await rowsOf(slow))[0]?.[2]).toMatch(/bucket/);
-  expect(await page.locator("rl-class-page h1").textContent()).toContain("One run on clay");
+  await expect.poll(() => page.locator("rl-class-page h1").textContent()).toContain("One run on clay");
   await page.locator("rl-class-page", { hasText: "The class guesses 3 h." }).waitFor();
   await page.getByLabel("Language").selectOption("es");
   await page
@@ -177,5 +177,5 @@ test.each([
 test("a link to a lesson that is not on this device says so and shows the first one", async () => {
   const { page } = await openLesson(playground, "neighbours-lesson");
   await page.locator("rl-class-page .failed", { hasText: "neighbours-lesson" }).waitFor();
-  expect(await page.locator("rl-class-page h1").textContent()).toContain("The wilting tree");
+  await expect.poll(() => page.locator("rl-class-page h1").textContent()).toContain("The wilting tree");
 });

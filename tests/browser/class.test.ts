@@ -85,9 +85,10 @@ test("after class: a sheet of blanks without answers, and the trainer's key with
   expect(blank).toContain("7 × 0.7 × 0.8 =");
   expect(blank).toContain("Name one thing to check before changing hours.");
   expect(blank).not.toMatch(/3\.92|47 L|None: with a third|Root depth in a pit|Left drowned, right dry\. A spade/);
-  expect(await sheet.locator(".blank").count()).toBe(5 + 12);
+  await expect.poll(() => sheet.locator(".blank").count()).toBe(5 + 12);
   expect(await sheet.locator(".key").count()).toBe(0);
   await page.getByLabel("with the key").press("Space");
+  await sheet.locator(".key").first().waitFor();
   const text = ((await sheet.textContent()) ?? "").replace(/\s+/g, " ");
   // Peruvian avocado manual, worked example: 3.92 mm a day; 47 L is that times 15 m2 times 0.8.
   expect(text).toContain("7 × 0.7 × 0.8 = 3.92 mm");

@@ -69,8 +69,8 @@ test.each([
     await page.locator("rl-trees-figure table").first().waitFor({ timeout: 200_000 });
     await page.locator("rl-limits-control .cuts li").first().waitFor();
     await settled(page);
-    expect(await page.locator("rl-limits-control .cuts li").count()).toBe(8);
-    expect(await page.locator("rl-soil-more .salt svg").count()).toBe(2);
+    await expect.poll(() => page.locator("rl-limits-control .cuts li").count()).toBe(8);
+    await expect.poll(() => page.locator("rl-soil-more .salt svg").count()).toBe(2);
     for (const summary of await page.locator("rl-number-table summary:visible").all()) await summary.click();
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
     if (language === "es") {

@@ -31,13 +31,13 @@ test("the strip shows every difference with its zero line and floor before anyth
   await openCompare(page, playground.url);
   await page.locator("rl-difference-figure").first().scrollIntoViewIfNeeded();
   await page.locator("rl-difference-strip svg").nth(3).waitFor();
-  expect(await figures(page).count()).toBe(2);
+  await expect.poll(() => figures(page).count()).toBe(2);
   const strips = page.locator("rl-difference-strip svg");
-  expect(await strips.count()).toBe(4);
+  await expect.poll(() => strips.count()).toBe(4);
   for (const strip of await strips.all()) {
-    expect(await strip.locator("line.zero").count()).toBe(5);
-    expect(await strip.locator("line.floor").count()).toBe(10);
-    expect(await strip.locator("circle").count()).toBe(5);
+    await expect.poll(() => strip.locator("line.zero").count()).toBe(5);
+    await expect.poll(() => strip.locator("line.floor").count()).toBe(10);
+    await expect.poll(() => strip.locator("circle").count()).toBe(5);
     expect(await strip.locator("rect.band").count()).toBe(0);
     expect(await strip.getAttribute("aria-label")).toMatch(
       /Water lost below the roots: [+−]?[\d,.]+ L; floor [\d,.]+: /,
@@ -62,7 +62,7 @@ test("the strip shows every difference with its zero line and floor before anyth
   const table = figures(page).first().locator("rl-number-table").first();
   await table.locator("summary").click();
   await expect.poll(() => table.locator("tbody tr").count()).toBe(5);
-  expect(await table.locator("thead th").count()).toBe(8);
+  await expect.poll(() => table.locator("thead th").count()).toBe(8);
   await page.evaluate(axe.source);
   const faults = await page.evaluate(async () => {
     const { violations } = await (globalThis as unknown as { axe: typeof axe }).axe.run();
@@ -91,10 +91,10 @@ test("draws run in helpers beside the page, fill the strip as they come, can be 
   await expect.poll(() => page.locator("rl-difference-strip rect.band").count()).toBe(20);
   const label = await page.locator("rl-difference-strip svg").first().getAttribute("aria-label");
   expect(label).toContain("in nine draws of ten");
-  const held = await page.locator("rl-draws-control li").allTextContents();
-  expect(held).toHaveLength(4);
-  for (const text of held) expect(text).toMatch(new RegExp(`: in \\d+ of ${result.finished} draws$`));
-  expect(held.find((text) => text.startsWith("Same water"))).toContain(`in ${result.finished} of`);
+  const held = async (): Promise<string[]> => page.locator("rl-draws-control li").allTextContents();
+  await expect.poll(held).toHaveLength(4);
+  for (const text of await held()) expect(text).toMatch(new RegExp(`: in \\d+ of ${result.finished} draws$`));
+  expect((await held()).find((text) => text.startsWith("Same water"))).toContain(`in ${result.finished} of`);
   const pair = result.differences.find((d) => d.measureId === "below-roots")!;
   const rows = figures(page).first().locator("rl-number-table").first();
   await rows.locator("summary").click();

@@ -20,12 +20,12 @@ test("one hand of time by keyboard moves every picture", async () => {
   await hand.focus();
   const start = Number(await hand.inputValue());
   await page.keyboard.press("ArrowRight");
-  expect(Number(await hand.inputValue())).toBe(start + 1);
+  await expect.poll(async () => Number(await hand.inputValue())).toBe(start + 1);
   await page.keyboard.press("PageUp");
-  expect(Number(await hand.inputValue())).toBe(start + 1 - 24);
+  await expect.poll(async () => Number(await hand.inputValue())).toBe(start + 1 - 24);
   expect(await hand.getAttribute("aria-valuetext")).toMatch(/Jan, \d\d:00$/);
   await page.keyboard.press("End");
-  expect(Number(await hand.inputValue())).toBe(84 * 24 - 1);
+  await expect.poll(async () => Number(await hand.inputValue())).toBe(84 * 24 - 1);
   await expect.poll(async () => (await captions()).filter((text, i) => text !== before[i]).length).toBe(6);
   await page.waitForFunction(() => location.hash.includes("hour=2015"));
 });
@@ -48,10 +48,10 @@ test("every picture has a title, a summary for the ear and a table of its number
   const { page } = await playground.newPage({ viewport: { width: 1280, height: 900 } });
   await openCompare(page, playground.url);
   const figures = page.locator("rl-soil-row figure:is(.section, .storage, .hours)");
-  expect(await figures.count()).toBe(6);
+  await expect.poll(() => figures.count()).toBe(6);
   for (const figure of await figures.all()) {
     expect((await figure.locator("h3").first().textContent())?.length).toBeGreaterThan(20);
-    expect(await figure.locator("svg[role=img][aria-label]").count()).toBeGreaterThanOrEqual(3);
+    await expect.poll(() => figure.locator("svg[role=img][aria-label]").count()).toBeGreaterThanOrEqual(3);
     await figure.locator("summary").first().click();
     await expect.poll(() => figure.locator("table tbody tr").count()).toBeGreaterThanOrEqual(3);
   }
@@ -61,11 +61,11 @@ test("a bad field of a link falls back and is named; a bad link never breaks the
   const { page, troubles } = await playground.newPage({ viewport: { width: 1280, height: 900 } });
   await openCompare(page, `${playground.url}#v=1&a.pulses=many&soil2=loam&tune=3&hour=-4&%%%`);
   const faults = page.locator("rl-model-status .failed");
-  expect(await faults.textContent()).toContain("a whole number from 1 to 24");
-  expect(await faults.textContent()).toContain("“tune” is not a setting");
-  expect(await page.locator("rl-soil-row h2 > .ear").nth(1).textContent()).toBe("Loam");
+  await expect.poll(() => faults.textContent()).toContain("a whole number from 1 to 24");
+  await expect.poll(() => faults.textContent()).toContain("“tune” is not a setting");
+  await expect.poll(() => page.locator("rl-soil-row h2 > .ear").nth(1).textContent()).toBe("Loam");
   await faults.getByRole("button", { name: "Close" }).click();
-  expect(await faults.count()).toBe(0);
+  await expect.poll(() => faults.count()).toBe(0);
   expect(troubles).toEqual([]);
 });
 
@@ -78,12 +78,12 @@ test("what cannot be computed says why, keeps the last pictures and can be undon
   await page.getByLabel("Litres per tree and day").press("Enter");
   const failed = page.locator("rl-model-status .failed");
   await failed.waitFor();
-  expect(await failed.textContent()).toMatch(/overlap/);
-  expect(await failed.textContent()).toContain("from before your change");
-  expect(await page.locator("rl-section-chart canvas").count()).toBe(6);
-  expect(await page.locator(".rail.stale").count()).toBe(2);
+  await expect.poll(() => failed.textContent()).toMatch(/overlap/);
+  await expect.poll(() => failed.textContent()).toContain("from before your change");
+  await expect.poll(() => page.locator("rl-section-chart canvas").count()).toBe(6);
+  await expect.poll(() => page.locator(".rail.stale").count()).toBe(2);
   await failed.getByRole("button", { name: "Undo the last change" }).click();
   await settled(page);
-  expect(await failed.count()).toBe(0);
-  expect(await page.locator(".rail.stale").count()).toBe(0);
+  await expect.poll(() => failed.count()).toBe(0);
+  await expect.poll(() => page.locator(".rail.stale").count()).toBe(0);
 });

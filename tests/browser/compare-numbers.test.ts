@@ -30,9 +30,9 @@ test("opens with the demo drawn, and shows the library's own numbers", async () 
   );
   expect(await measuresOn(page, 0)).toEqual(own);
   const drank = page.locator("rl-season-ledger").first().getByRole("row", { name: "Tree drank" }).locator("td").first();
-  expect(await drank.textContent()).toBe(`−${Math.round(own.transpiration!).toLocaleString("en-GB")}`);
-  expect(await page.locator("rl-badge-line li.holds").count()).toBe(4);
-  expect(await page.locator("rl-section-chart canvas").count()).toBe(6);
+  await expect.poll(() => drank.textContent()).toBe(`−${Math.round(own.transpiration!).toLocaleString("en-GB")}`);
+  await expect.poll(() => page.locator("rl-badge-line li.holds").count()).toBe(4);
+  await expect.poll(() => page.locator("rl-section-chart canvas").count()).toBe(6);
   expect(troubles).toEqual([]);
 });
 
@@ -45,7 +45,7 @@ test("a changed word of a sentence is computed in the worker and named in the li
   const after = await measuresOn(page, 2);
   expect(after["pump-starts"]).toBe(before["pump-starts"]! / 2);
   expect(after.applied).toBeCloseTo(before.applied!, 6);
-  expect(await sentence(page, 2).getByLabel("Minutes per pulse").inputValue()).toMatch(/^12[45]/);
+  await expect.poll(() => sentence(page, 2).getByLabel("Minutes per pulse").inputValue()).toMatch(/^12[45]/);
   await page.waitForFunction(() => location.hash.includes("c.pulses=2"));
   expect(page.workers()).toHaveLength(1);
   expect(troubles).toEqual([]);
@@ -66,7 +66,7 @@ test("litres are held equal until the lock is opened; then the page says that th
   // Litres are rounded to a hundredth of a litre a day when minutes set them.
   expect((await measuresOn(page, 1)).applied! / daily.applied!).toBeCloseTo(2, 3);
   await page.locator("rl-badge-line li.differs", { hasText: "Not the same water" }).waitFor();
-  expect(await page.locator("h1").textContent()).toContain("not the same water");
+  await expect.poll(() => page.locator("h1").textContent()).toContain("not the same water");
 });
 
 test("a comparison that changes two things at once says so", async () => {

@@ -27,10 +27,10 @@ test("physics checks the days shown beside the page: progress, traces, values, f
   await expect.poll(() => page.workers().length).toBe(1);
 
   const figures = page.locator("rl-check-figure figure");
-  expect(await figures.count()).toBe(2);
+  await expect.poll(() => figures.count()).toBe(2);
   const [values, changes] = [figures.first().locator("table").first(), figures.first().locator("table").nth(1)];
-  expect(await values.locator("tbody tr").count()).toBe(5);
-  expect(await values.locator("tbody tr").first().locator("td").count()).toBe(9);
+  await expect.poll(() => values.locator("tbody tr").count()).toBe(5);
+  await expect.poll(() => values.locator("tbody tr").first().locator("td").count()).toBe(9);
   for (const row of await changes.locator("tbody tr").all()) {
     const [fast, physics, apart, floor, within] = await row.locator("td").allTextContents();
     const [a, b, c, d] = [fast, physics, apart, floor].map((text) => Number(text!.replace("−", "-").replace(",", "")));
@@ -38,12 +38,12 @@ test("physics checks the days shown beside the page: progress, traces, values, f
     expect(Math.abs(Math.abs(b! - a!) - c!)).toBeLessThanOrEqual(0.01 * (Math.abs(a!) + Math.abs(b!)) + 0.01);
     if (Math.abs(c! - d!) > 0.01 * d!) expect(within).toContain(c! < d! ? "within" : "beyond");
   }
-  expect(await page.locator("rl-storage-chart path.second").count()).toBe(6);
+  await expect.poll(() => page.locator("rl-storage-chart path.second").count()).toBe(6);
   expect(await page.locator("rl-storage-chart svg").first().getAttribute("aria-label")).toContain("By physics");
 
   await sentence(page, 2).getByLabel("Pulses in a run").selectOption("2");
   await settled(page);
-  expect(await page.locator("rl-check-figure figure.stale").count()).toBe(2);
+  await expect.poll(() => page.locator("rl-check-figure figure.stale").count()).toBe(2);
   await page.getByText("From before your change; check again.").first().waitFor();
   expect(troubles).toEqual([]);
 });
@@ -85,7 +85,9 @@ test("a run for which the slow engine finds no balance is said to have failed, a
       await figure.updateComplete;
     });
   const figure = page.locator("rl-check-figure figure").first();
-  expect(await figure.textContent()).toMatch(/A failed: Richards’ equation found no balance at \d+ Jan, 05:00/);
-  expect(await figure.locator("rl-hours-chart").count()).toBe(5);
-  expect(await figure.locator("table").nth(1).locator("tbody tr").count()).toBe(5);
+  await expect
+    .poll(() => figure.textContent())
+    .toMatch(/A failed: Richards’ equation found no balance at \d+ Jan, 05:00/);
+  await expect.poll(() => figure.locator("rl-hours-chart").count()).toBe(5);
+  await expect.poll(() => figure.locator("table").nth(1).locator("tbody tr").count()).toBe(5);
 });

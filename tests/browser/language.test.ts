@@ -30,7 +30,7 @@ test("the page speaks Spanish throughout, remembers it, and writes numbers and d
   expect(await page.getByRole("slider", { name: "Hora mostrada" }).getAttribute("aria-valuetext")).toMatch(/13 ene/);
   await page.goto(playground.url);
   await settled(page);
-  expect(await page.locator("h1").textContent()).toContain("La misma agua");
+  await expect.poll(() => page.locator("h1").textContent()).toContain("La misma agua");
   expect(troubles).toEqual([]);
 
   /** Every text and name on the page outside of what says that it is in another language. */
@@ -57,15 +57,15 @@ test("faults, failures and bad links are told in Spanish", async () => {
   const { page } = await playground.newPage({ viewport: { width: 1280, height: 900 } });
   await openCompare(page, `${playground.url}#v=1&lang=es&a.pulses=many&tune=3`);
   const faults = page.locator("rl-model-status .failed");
-  expect(await faults.textContent()).toContain("debe ser un número entero de 1 a 24");
-  expect(await faults.textContent()).toContain("«tune» no es un ajuste");
+  await expect.poll(() => faults.textContent()).toContain("debe ser un número entero de 1 a 24");
+  await expect.poll(() => faults.textContent()).toContain("«tune» no es un ajuste");
   await faults.getByRole("button", { name: "Cerrar" }).click();
   await sentence(page, 0).getByLabel("Días de un riego a otro").selectOption("1");
   await settled(page);
   await page.getByLabel("Litros por árbol y día").fill("900");
   await page.getByLabel("Litros por árbol y día").press("Enter");
   await faults.waitFor();
-  expect(await faults.textContent()).toMatch(/no debe solaparse: el día \d+ abre antes/);
+  await expect.poll(() => faults.textContent()).toMatch(/no debe solaparse: el día \d+ abre antes/);
 });
 
 test("a device that speaks Spanish is spoken to in Spanish, and axe finds nothing", async () => {
@@ -75,7 +75,7 @@ test("a device that speaks Spanish is spoken to in Spanish, and axe finds nothin
     viewport: { width: 390, height: 844 },
   });
   await openCompare(page, playground.url);
-  expect(await page.locator("h1").textContent()).toContain("La misma agua");
+  await expect.poll(() => page.locator("h1").textContent()).toContain("La misma agua");
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
   await page.evaluate(axe.source);
   const faults = await page.evaluate(async () => {

@@ -14,9 +14,9 @@ test("the sheet says litres, hours and starts, three readings that would prove i
   const { page, troubles } = await playground.newPage({ viewport: { width: 794, height: 1123 } });
   await openPage(page, playground.url, "sheet", "&shown=1&soil=1");
   const article = page.locator("rl-sheet-page article");
-  expect(await article.locator(".amount").textContent()).toMatch(/^133 L for each tree/);
-  expect(await article.locator(".how", { hasText: "Open at 06:00, for 4 h 9 min." }).count()).toBe(1);
-  expect(await article.locator(".read").count()).toBe(3);
+  await expect.poll(() => article.locator(".amount").textContent()).toMatch(/^133 L for each tree/);
+  await expect.poll(() => article.locator(".how", { hasText: "Open at 06:00, for 4 h 9 min." }).count()).toBe(1);
+  await expect.poll(() => article.locator(".read").count()).toBe(3);
   await page.emulateMedia({ media: "print" });
   const { height } = (await article.boundingBox())!;
   // Half of A4 is 148 mm high, 561 px at 96 to the inch; with margins a page of the sheet's own may be a little more.

@@ -37,9 +37,9 @@ const number = (text: string | undefined): number => Number((text ?? "").replace
 test("steps 4 and 5: two soils by the hour on one page, windows about equal in mm, air and hours by depth very different", async () => {
   const { page, troubles } = await playground.newPage({ viewport: { width: 1280, height: 900 } });
   await openCompare(page, `${playground.url}${both}`);
-  expect(await page.locator("rl-soil-row").count()).toBe(2);
-  expect(await page.locator("rl-section-chart").count()).toBe(4);
-  expect(await page.locator("rl-soil-key").count()).toBe(1);
+  await expect.poll(() => page.locator("rl-soil-row").count()).toBe(2);
+  await expect.poll(() => page.locator("rl-section-chart").count()).toBe(4);
+  await expect.poll(() => page.locator("rl-soil-key").count()).toBe(1);
   const hand = page.getByRole("slider", { name: "Hour shown in every picture" });
   await hand.focus();
   for (let hour = 0; hour < 3; hour++) await page.keyboard.press("ArrowRight");
@@ -74,7 +74,7 @@ test("step 6, the reason: the pause between pulses is held against the time that
   expect(a).toMatch(/^A: air is (back [\d.]+ h after the last closing of a run|never back)/);
   expect(b).toMatch(/^B: air is .*The pause of 2 h between pulses is (shorter than that|enough)/);
   for (const part of ["daily rl-daily-bars", "calendar rl-season-calendar"]) {
-    expect(await more.locator(`.${part} svg[role=img][aria-label]`).count()).toBe(2);
+    await expect.poll(() => more.locator(`.${part} svg[role=img][aria-label]`).count()).toBe(2);
   }
   const weeks = await tableOf(more.locator(".calendar"));
   // 84 nights: every full week has 7 openings of the long run and 28 pulses.
@@ -100,9 +100,11 @@ test("step 7: lines that drain: low quarter, average and low end side by side; e
   // Four stops a night instead of one; in a pause of two hours the lines run only partly empty, so it is less than four times as much.
   expect(extra(3)).toBeGreaterThan(2 * extra(0));
   expect(extra(3)).toBeLessThan(4 * extra(0));
-  expect((await trees.locator("li").allTextContents()).join(" ")).toMatch(
-    /Clay, B: the low end gets [\d.,]+ L more .* from A to B airless hours change by [+−][\d,]+ h on the average tree, by [+−][\d,]+ h at the low end/,
-  );
+  await expect
+    .poll(async () => (await trees.locator("li").allTextContents()).join(" "))
+    .toMatch(
+      /Clay, B: the low end gets [\d.,]+ L more .* from A to B airless hours change by [+−][\d,]+ h on the average tree, by [+−][\d,]+ h at the low end/,
+    );
   expect(troubles).toEqual([]);
 }, 300_000);
 
@@ -114,7 +116,7 @@ test("step 9: what am I least sure of: the unknowns ranked, each with how to mea
   await unsure.getByRole("button", { name: "Rank the unknowns" }).click();
   await unsure.locator("progress").waitFor();
   await unsure.locator("ol li").first().waitFor({ timeout: 280_000 });
-  expect(await unsure.locator("strong").first().textContent()).toMatch(/: go and measure (it|them)\.$/);
+  await expect.poll(() => unsure.locator("strong").first().textContent()).toMatch(/: go and measure (it|them)\.$/);
   const shares = (await unsure.locator("ol .share").allTextContents()).map((text) => Number.parseFloat(text));
   expect(shares.length).toBeGreaterThanOrEqual(3);
   expect([...shares].sort((x, y) => y - x)).toEqual(shares);

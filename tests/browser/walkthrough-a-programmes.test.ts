@@ -66,9 +66,9 @@ test("step 3: ET0 of 7.5 and avocado: 126 L net, 140 gross, and the amount is ri
   await need.getByLabel("Crop:").selectOption("avocado");
   // Kc 0.7 for January is the irrigation card's of CNR and INIA, Chile (Valparaiso region); 7.5 x 0.7 x 24 m2 = 126 L, over 0.9 = 140 L.
   await expect.poll(() => need.locator(".sum").textContent()).toBe("126 L a tree net, 140 L gross at 90%");
-  expect(await need.locator("li").first().textContent()).toBe(
-    "A brings 141 L a day: the amount is right; the question is timing and place.",
-  );
+  await expect
+    .poll(() => need.locator("li").first().textContent())
+    .toBe("A brings 141 L a day: the amount is right; the question is timing and place.");
   expect(await shadowText(need)).toMatch(/58\.3 m³\/ha/);
   await page.waitForFunction(() => location.hash.includes("need.et0=7.5"));
   expect(troubles).toEqual([]);
@@ -82,14 +82,17 @@ test("step 6: a copy in four pulses of 66 min, two hours apart: the same water, 
   await sentence(page, 1).getByLabel("Pulses in a run").selectOption("4");
   await sentence(page, 1).getByLabel("Pause between pulses").selectOption("120");
   await settled(page);
-  expect(Number(await sentence(page, 1).getByLabel("Minutes per pulse").inputValue())).toBeCloseTo(66, 0);
-  const badges = await shadowText(page.locator("rl-badge-line"));
-  expect(badges).toMatch(/Same water/);
-  expect(badges).not.toMatch(/Not the same water/);
-  const brief = await Promise.all((await page.locator("rl-verdict-brief").all()).map(shadowText));
-  expect(brief).toHaveLength(2);
-  for (const text of brief) expect(text).toMatch(/A to B \(pulses\): /);
-  expect(await page.locator("rl-verdict-list li").first().textContent()).toMatch(/floor/);
+  await expect
+    .poll(async () => Number(await sentence(page, 1).getByLabel("Minutes per pulse").inputValue()))
+    .toBeCloseTo(66, 0);
+  const badges = (): Promise<string> => shadowText(page.locator("rl-badge-line"));
+  await expect.poll(badges).toMatch(/Same water/);
+  expect(await badges()).not.toMatch(/Not the same water/);
+  await expect.poll(() => page.locator("rl-verdict-brief").count()).toBe(2);
+  for (const brief of await page.locator("rl-verdict-brief").all()) {
+    await expect.poll(() => shadowText(brief)).toMatch(/A to B \(pulses\): /);
+  }
+  await expect.poll(() => page.locator("rl-verdict-list li").first().textContent()).toMatch(/floor/);
   expect(troubles).toEqual([]);
 });
 
@@ -107,12 +110,12 @@ test("step 8: a third programme with a third line and two runs a day, and the ru
   await page.getByRole("combobox", { name: "to", exact: true }).selectOption("08:00");
   await settled(page);
   // 30 emitters bring 48 L/h; 140.8 L take 2 h 56 min, half of it from 13:00 on.
-  expect(await third.locator("p.small").first().textContent()).toMatch(/30 emitters, 48 L\/h/);
-  const flags = await page.locator("rl-limits-control li").allTextContents();
-  expect(flags[0]).toBe("A: all of it on cheap power.");
-  expect(flags[2]).toMatch(
-    /^C: 1 h 28 min of 2 h 56 min fall outside cheap power \(22:00–08:00\), in the dear tariff\.$/,
-  );
+  await expect.poll(() => third.locator("p.small").first().textContent()).toMatch(/30 emitters, 48 L\/h/);
+  const flag = (at: number): Promise<string | null> => page.locator("rl-limits-control li").nth(at).textContent();
+  await expect.poll(() => flag(0)).toBe("A: all of it on cheap power.");
+  await expect
+    .poll(() => flag(2))
+    .toMatch(/^C: 1 h 28 min of 2 h 56 min fall outside cheap power \(22:00–08:00\), in the dear tariff\.$/);
   expect(await shadowText(page.locator("rl-badge-line"))).not.toMatch(/Not the same water/);
   const arms = await page.evaluate(() => {
     const compare = document.querySelector("rl-shell")?.shadowRoot?.querySelector("rl-compare-page") as unknown as {

@@ -14,12 +14,12 @@ afterAll(() => playground?.close());
 test("0-4 min: the same wilted tree twice, soil hidden, big vote counters, the spade locked, no answer anywhere", async () => {
   const { page, troubles } = await openLesson(playground, "wilting-tree");
   const trees = page.locator("rl-class-page svg.tree");
-  expect(await trees.count()).toBe(2);
+  await expect.poll(() => trees.count()).toBe(2);
   expect(await trees.nth(0).innerHTML()).toBe(await trees.nth(1).innerHTML());
   expect(await page.locator("rl-section-chart, rl-storage-chart, .gauge, .number, rl-number-table").count()).toBe(0);
   expect(await said(page)).not.toMatch(/kPa|%|without air|cannot pull|drinks/i);
   await expect.poll(() => page.getByRole("button", { name: "Spade: vote first" }).isDisabled()).toBe(true);
-  expect(await page.getByRole("button", { name: "Tensiometer: dig first" }).isDisabled()).toBe(true);
+  await expect.poll(() => page.getByRole("button", { name: "Tensiometer: dig first" }).isDisabled()).toBe(true);
   await press(page, "d", "t");
   expect(await page.locator("rl-section-chart").count()).toBe(0);
   await press(page, "1", "2", "2");
@@ -40,6 +40,7 @@ test("4-8 min: the spade, then the tensiometer: about 60 and about 2 kPa, both d
   await expect.poll(() => page.locator("rl-section-chart").count(), { timeout: 60_000 }).toBe(2);
   expect(await page.locator(".gauge").count()).toBe(0);
   await press(page, "t");
+  await page.locator("rl-class-page .gauge .said").nth(1).waitFor();
   const readings = await page.locator("rl-class-page .gauge .said").allTextContents();
   const kPa = readings.map((text) => Number.parseFloat(text));
   expect(kPa[0]).toBeGreaterThan(1);
@@ -86,8 +87,8 @@ test("8-14 min: three soils in mm and litres beside the day's demand as a bottle
   // As the lesson says: sand and clay lend about half of the day's demand, loam two thirds.
   for (const { lendsL } of [sand!, clay!]) expect(Math.round((10 * lendsL) / demandL)).toBe(5);
   expect(Math.round((6 * loam!.lendsL) / demandL)).toBe(4);
-  expect(await bar.locator(".bottle").count()).toBe(1);
-  expect(await bar.locator(".glass").count()).toBe(3);
+  await expect.poll(() => bar.locator(".bottle").count()).toBe(1);
+  await expect.poll(() => bar.locator(".glass").count()).toBe(3);
   expect(troubles).toEqual([]);
 });
 
@@ -146,7 +147,7 @@ test("22-27 min: 1, 2, 4 and 8 pulses: an hour's pause wins nothing, two hours a
   expect(days[0]).toHaveLength(8);
   expect(days[0]![0]).toBeLessThan(0.05);
   expect(days[0]!.at(-1)).toBeGreaterThan(0.2);
-  expect(await page.locator("rl-pulse-air-chart").first().locator(".dot").count()).toBe(8);
+  await expect.poll(() => page.locator("rl-pulse-air-chart").first().locator(".dot").count()).toBe(8);
   await press(page, "s");
   await expect.poll(() => page.getByRole("switch").getAttribute("aria-checked")).toBe("true");
   for (const column of await sweep(page, "Airless root-hours")) {
@@ -219,14 +220,14 @@ test("35-39 min: interval 1 to 7 days: the tree drinks less, both limits on one 
   const [, air] = await sweep(page, "Airless root-hours");
   expect(air![6]! / air![0]!).toBeGreaterThan(1.6);
   const charts = page.locator("rl-storage-chart");
-  expect(await charts.count()).toBe(3);
+  await expect.poll(() => charts.count()).toBe(3);
   const weights = await charts
     .first()
     .locator(".limit")
     .evaluateAll((lines) => lines.map((line) => [getComputedStyle(line).stroke, getComputedStyle(line).strokeWidth]));
   expect(new Set(weights.map(String)).size).toBe(1);
-  expect(await charts.first().locator("line.air").count()).toBeGreaterThan(0);
-  expect(await charts.first().locator("line.pull").count()).toBeGreaterThan(0);
+  await expect.poll(() => charts.first().locator("line.air").count()).toBeGreaterThan(0);
+  await expect.poll(() => charts.first().locator("line.pull").count()).toBeGreaterThan(0);
   const beneath = async () =>
     charts.nth(1).evaluate((e) => {
       const { arm } = e as unknown as { arm: { storageMm: Float64Array; pullLineMm: number } };
