@@ -143,7 +143,8 @@ describe("arguments", () => {
     [["constructor", "x.json"], /^unknown command constructor;/],
     [["compare"], /^exactly one file is needed;/],
     [["compare", "a.json", "b.json"], /^exactly one file is needed;/],
-    [["compare", "a.json", "--jsn"], /^Unknown option '--jsn'/],
+    [["compare", "a.json", "--jsn"], /^Unknown option '--jsn'; see rootledger --help$/],
+    [["ensemble", "a.json", "--members", "-3"], /ambiguous.* use '--members=-XYZ'; see/],
     [["compare", "a.json", "--json", "--csv"], /exclude one another/],
     [["validate-scenario", "a.json", "--csv"], /has no --csv/],
   ])("%j", async (argv, line) => {

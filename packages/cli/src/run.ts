@@ -145,6 +145,11 @@ function readArguments(argv: readonly string[]) {
     }
     return { values, positionals, flags };
   } catch (error) {
-    return (error instanceof Error ? error.message : String(error)).split("\n")[0]!.replace(/\.$/, "");
+    // Without the hint how to pass a file name that starts with a dash; the other hints help.
+    const said = error instanceof Error ? error.message : String(error);
+    return said
+      .replace(/\. To specify a positional.*$/s, "")
+      .replaceAll("\n", " ")
+      .replace(/\.$/, "");
   }
 }

@@ -52,6 +52,7 @@ export const words = {
   seeHelp: "see rootledger --help",
   noCommand: "no command given",
   unknownCommand: "unknown command",
+  cannotWrite: "the answer cannot be written",
   fileNeeded: "a file is needed",
   oneFile: "exactly one file is needed",
   atMostOneFile: "at most one file or folder can be given",
