@@ -108,6 +108,20 @@ describe("advise", () => {
     expect(advice.set.every(({ water }) => water.same)).toBe(true);
   });
 
+  test("another start is explained by what the tree wants while the lines are open: nothing by night, by day a share of it", async () => {
+    // 110 L at 32 L/h take 3 h 26 min: begun from 22:00 to 01:00 they end before the sun rises.
+    const advice = await advise(short({ limits: { longestRunMinutes: 1440 }, mostCandidates: 60 }));
+    const causes = advice.set.flatMap(({ cause }) => (cause.code === "start-hour" ? [cause] : []));
+    expect(causes.length).toBeGreaterThan(0);
+    for (const { fromH, toH, fromWhileOpenL, toWhileOpenL, wantedLPerDay } of causes) {
+      for (const [startH, litres] of [[fromH, fromWhileOpenL] as const, [toH, toWhileOpenL] as const]) {
+        expect(litres).toBeLessThan(wantedLPerDay);
+        if (startH >= 8 && startH <= 14) expect(litres).toBeGreaterThan(0.1 * wantedLPerDay);
+        if (startH >= 22 || startH <= 1) expect(litres).toBeLessThan(0.02 * wantedLPerDay);
+      }
+    }
+  });
+
   test("water changes only where it may", async () => {
     const limits = { longestRunMinutes: 300 };
     const advice = await advise(short({ water: "may-change", limits, mostCandidates: 60 }));

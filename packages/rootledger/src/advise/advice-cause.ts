@@ -1,5 +1,5 @@
 import { airMemory } from "../water/air-memory.js";
-import type { Result } from "../water/result.js";
+import { column, type Result } from "../water/result.js";
 import type { AdviceCase } from "./advice-case.js";
 import { type AdviceChoice, changesBetween } from "./advice-choice.js";
 import { fourOf, sumOver } from "./advice-run.js";
@@ -12,6 +12,8 @@ export interface AdviceFacts {
   readonly windowL: number;
   /** Water that the tree wants on a mean day, L. */
   readonly wantedLPerDay: number;
+  /** The same in the hours in which the lines are open. */
+  readonly wantedWhileOpenLPerDay: number;
   readonly airlessRootH: number;
   /** Median hours from a closing until the air is back; undefined where half the pulses find it not back before the next one. */
   readonly recoveryH: number | undefined;
@@ -56,7 +58,15 @@ export type AdviceCause =
       readonly gapH: number;
       readonly recoveryH: number | undefined;
     }
-  | { readonly code: "start-hour"; readonly fromH: number; readonly toH: number };
+  | {
+      readonly code: "start-hour";
+      readonly fromH: number;
+      readonly toH: number;
+      /** What the tree wants on a mean day while the lines are open, under today's programme and under this one. */
+      readonly fromWhileOpenL: number;
+      readonly toWhileOpenL: number;
+      readonly wantedLPerDay: number;
+    };
 
 /** Airless root-hours a day below which the roots count as never without air. Our choice, no source. */
 const negligibleRootHPerDay = 0.1;
@@ -80,9 +90,21 @@ export function factsOf(result: Result, ready: AdviceCase, tree: number): Advice
     wettedShare: wetCm3 / allCm3,
     windowL: window.litresPerTree,
     wantedLPerDay: sumOver(result, "wanted", fromDay, days, tree) / days,
+    wantedWhileOpenLPerDay: wantedWhileOpenL(result, ready, tree) / days,
     airlessRootH: fourOf(result, ready, tree)[1],
     recoveryH: Number.isFinite(middle) ? middle : undefined,
   };
+}
+
+function wantedWhileOpenL({ hours, trees }: Result, { fromDay, days }: AdviceCase, tree: number): number {
+  const wanted = column(hours, "wanted").values;
+  const open = column(hours, "valveOpen").values;
+  let sum = 0;
+  for (let hour = fromDay * 24; hour < (fromDay + days) * 24; hour++) {
+    const row = hour * trees.length + tree;
+    sum += wanted[row] * open[row];
+  }
+  return sum;
 }
 
 /**
@@ -134,6 +156,12 @@ export function causeOf(
     const covers = recoveryH !== undefined && gapH >= recoveryH;
     return { code: covers ? "gap-covers-recovery" : "gap-shorter-than-recovery", pulses, gapH, recoveryH };
   }
-  if (changes.includes("startH")) return { code: "start-hour", fromH: today.startH, toH: choice.startH };
+  if (changes.includes("startH")) {
+    return {
+      code: "start-hour",
+      ...{ fromH: today.startH, toH: choice.startH, wantedLPerDay },
+      ...{ fromWhileOpenL: ofToday.wantedWhileOpenLPerDay, toWhileOpenL: facts.wantedWhileOpenLPerDay },
+    };
+  }
   return { code: "as-today" };
 }

@@ -27,7 +27,8 @@ export const adviceEnglish: AdviceWords = {
     "gap-never-covers": "Pauses of $gap are too short: air is mostly not back before the next opening.",
     "one-run": "One run, not $fromPulses pulses: pauses of $gap stood against $recovery that air takes to come back.",
     "one-run-never": "One run, not $fromPulses pulses: after pauses of $gap air was mostly not back.",
-    "start-hour": "From $to, not $from: the same run meets other hours of use.",
+    "start-hour":
+      "From $to, not $from: of the $wanted that the tree wants a day $toWhileOpen fall into the run, not $fromWhileOpen; what it draws then need not be held by the soil.",
   },
   caution: {
     "nitrogen-left-out": "Nitrogen is left out of the programmes: its dose per run has to be set anew.",

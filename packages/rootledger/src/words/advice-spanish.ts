@@ -28,7 +28,8 @@ export const adviceSpanish: AdviceWords = {
       "Las pausas de $gap son demasiado cortas: casi nunca vuelve el aire antes de la apertura siguiente.",
     "one-run": "Un riego, no $fromPulses pulsos: las pausas eran de $gap y el aire tarda $recovery en volver.",
     "one-run-never": "Un riego, no $fromPulses pulsos: tras pausas de $gap casi nunca había vuelto el aire.",
-    "start-hour": "Desde las $to, no desde las $from: el mismo riego coincide con otras horas de consumo.",
+    "start-hour":
+      "Desde las $to, no desde las $from: de los $wanted que el árbol pide al día $toWhileOpen caen en el riego, no $fromWhileOpen; lo que bebe entonces no tiene que guardarlo el suelo.",
   },
   caution: {
     "nitrogen-left-out": "Los programas van sin nitrógeno: hay que fijar de nuevo la dosis por riego.",

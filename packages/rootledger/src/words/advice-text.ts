@@ -10,7 +10,7 @@ export type AdviceFormat = Pick<SheetFormat, "number"> & { readonly units: Pick<
 /**
  * The sentence of one cause.
  *
- * @example causeText({ code: "start-hour", fromH: 6, toH: 22 }, adviceEnglish, { number: (value) => String(value), units: { water: "L" } }) // "From 22:00, not 06:00: the same run meets other hours of use."
+ * @example causeText({ code: "water-amount", fromLPerDay: 90, toLPerDay: 120, wantedLPerDay: 118 }, adviceEnglish, { number: (value) => String(value), units: { water: "L" } }) // "120 L a day, not 90 L; the tree wants 118 L."
  */
 export function causeText(cause: AdviceCause, words: AdviceWords, { number, units }: AdviceFormat): string {
   const litres = (l: number): string => `${number(units.water === "L" ? l : l / litresPerGallon, 3)} ${units.water}`;
@@ -55,7 +55,10 @@ export function causeText(cause: AdviceCause, words: AdviceWords, { number, unit
         : say("one-run", { ...terms, recovery: hours(cause.recoveryH) });
     }
     case "start-hour":
-      return say(cause.code, { from: clockText(cause.fromH), to: clockText(cause.toH) });
+      return say(cause.code, {
+        ...{ from: clockText(cause.fromH), to: clockText(cause.toH), wanted: litres(cause.wantedLPerDay) },
+        ...{ fromWhileOpen: litres(cause.fromWhileOpenL), toWhileOpen: litres(cause.toWhileOpenL) },
+      });
   }
 }
 
