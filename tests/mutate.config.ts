@@ -12,7 +12,7 @@ const tests: Readonly<Record<string, readonly string[]>> = {
     "published/{available,evaporable,infiltration,published,soil}*.test.ts",
   ],
   tree: ["unit/tree/*.test.ts", "published/{available,evaporable,need,published,root-facts,salty,two}*.test.ts"],
-  ledger: ["laws/water/season.test.ts", "laws/roots/root-hours.test.ts", "unit/scenario/limit-periods.test.ts"],
+  ledger: ["unit/scenario/hour-ledger.test.ts"],
 };
 
 // The tests that hold ground, trees and the ledger, for mutation testing. A sandbox shares the packages folder of the working tree by

@@ -75,3 +75,12 @@ test("a comparison that changes two things at once says so", async () => {
   await page.locator("rl-verdict-list h4", { hasText: "A to B changes interval and pulses at once" }).first().waitFor();
   await page.locator("rl-badge-line li.differs", { hasText: "More than one question at once" }).waitFor();
 });
+
+test("a page reloaded in the moment of a change shows the change", async () => {
+  const { page } = await playground.newPage({ viewport: { width: 1280, height: 900 } });
+  await openCompare(page, playground.url);
+  await sentence(page, 2).getByLabel("Pulses in a run").selectOption("2");
+  await page.reload();
+  await settled(page);
+  await expect.poll(() => sentence(page, 2).getByLabel("Pulses in a run").inputValue()).toBe("2");
+});

@@ -3,7 +3,8 @@ import { keepWork } from "./kept-work.js";
 import { type LinkFault, linkOf, sceneFromLink } from "./link.js";
 import type { Scene } from "./scene.js";
 
-const writeAfterMs = 300;
+/** Browsers refuse an address that is written too often; while a slider moves it is written so often at most. */
+const betweenWritesMs = 300;
 
 /** Holds the scene, tells listeners of changes and keeps the address bar in step. The only place that reads the link. */
 export class Store extends EventTarget {
@@ -12,6 +13,7 @@ export class Store extends EventTarget {
   scene: Scene;
   faults: readonly LinkFault[];
   #timer = 0;
+  #nextWriteMs = 0;
   #written: string;
 
   constructor(initial: Scene, fields: readonly Field[]) {
@@ -27,7 +29,9 @@ export class Store extends EventTarget {
     this.scene = edit(this.scene);
     this.dispatchEvent(new Event("scene-changed"));
     clearTimeout(this.#timer);
-    this.#timer = window.setTimeout(() => this.#writeLink(), writeAfterMs);
+    const waitMs = this.#nextWriteMs - performance.now();
+    if (waitMs <= 0) this.#writeLink();
+    else this.#timer = window.setTimeout(() => this.#writeLink(), waitMs);
   }
 
   /** A change that the back button undoes. */
@@ -52,6 +56,7 @@ export class Store extends EventTarget {
   }
 
   #writeLink(): void {
+    this.#nextWriteMs = performance.now() + betweenWritesMs;
     this.#written = this.linkTo(this.scene);
     keepWork(this.#written);
     history.replaceState(null, "", this.#written === "" ? location.pathname + location.search : this.#written);
