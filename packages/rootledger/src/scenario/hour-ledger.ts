@@ -123,5 +123,6 @@ export function bookHour(now: Progress, t: number): boolean {
   if (t === now.meanTree && hour >= fromHour && hour < fromHour + hours) {
     now.cellTheta.set(state.theta, (hour - fromHour) * cells);
   }
-  return Number.isFinite(rootZoneWaterMm) && Number.isFinite(storedCm3) && Number.isFinite(residualCm3);
+  // Whatever is no number, in a cell or a flux, leaves no number here.
+  return Number.isFinite(residualCm3);
 }

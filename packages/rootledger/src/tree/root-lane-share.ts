@@ -9,6 +9,7 @@ export type LateralRoots =
  * Share of the ground of each lane of a strip that has roots, over the tree's length of row. `along-lines`: within `halfWidthCm`
  * of any line, the pattern of a mature tree whose roots have followed the wetted strip. `disc`: what a disc round the trunk covers.
  *
+ * @param lineAtCm distances from the tree row, as `laneEdgesCm` has them, on one side of it: from 0
  * @throws RangeError if no lane has roots.
  * @example rootedLaneShare([0, 50, 100], [0], 400, { kind: "along-lines", halfWidthCm: 60 }) // [1, 0.2]
  */
@@ -30,17 +31,14 @@ export function rootedLaneShare(
 }
 
 /**
- * Length of [from, to] within `halfWidth` of any line or its mirror image at the tree row, cm.
+ * Length of [from, to] within `halfWidth` of any line, cm. All lie on one side of the tree row: what the mirror image of a line reaches
+ * across the row, the line reaches too.
  *
  * @example lengthNearLines(0, 100, [50], 20) // 40
  */
 export function lengthNearLines(from: number, to: number, lineAt: readonly number[], halfWidth: number): number {
   const spans = lineAt
-    .flatMap((x) => [
-      [x - halfWidth, x + halfWidth],
-      [-x - halfWidth, -x + halfWidth],
-    ])
-    .map(([a, b]) => [Math.max(a, from), Math.min(b, to)])
+    .map((x) => [Math.max(x - halfWidth, from), Math.min(x + halfWidth, to)])
     .filter(([a, b]) => b > a)
     .sort((p, q) => p[0] - q[0]);
   let length = 0;
