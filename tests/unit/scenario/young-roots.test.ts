@@ -1,6 +1,6 @@
 import { measure, simulate as run, type SimulateOptions } from "rootledger";
 import { createSimulation as create, parseScenario, type Scenario, youngTree } from "rootledger/scenario";
-import { rootDepthShareWithLitter, rootsOnDay } from "rootledger/tree";
+import { rootsOnDay } from "rootledger/tree";
 import { column, refinedRichardsEngine, rootHours } from "rootledger/water";
 import { describe, expect, it } from "vitest";
 import { demoFiles, demoJson, type Editable } from "../../support/demo-files.js";
@@ -18,16 +18,6 @@ const withTree = (scenario: Scenario, change: Partial<Tree>): Scenario => ({
 });
 
 describe("roots in the litter layer", () => {
-  it("have their share of the litter, evenly, and the vertical law below it", () => {
-    const litter = { thicknessCm: 5, share: 0.25 };
-    const share = rootDepthShareWithLitter([0, 2, 5, 25, 45, 65], 65, 0.8, litter);
-    expect([...share.subarray(0, 2)]).toEqual([0.1, 0.15]);
-    expect(sum(share)).toBeCloseTo(1, 12);
-    // Gale & Grigal (1987): the share in the top 20 cm of soil, of all above 60 cm, is 0.8 / (1 - 0.2^3).
-    expect(share[2]).toBeCloseTo((0.75 * 0.8) / (1 - 0.2 ** 3), 12);
-    expect(() => rootDepthShareWithLitter([0, 10, 60], 60, 0.8, litter)).toThrow(/layer above the rooted depth/);
-  });
-
   it("draw from a litter horizon that drip wets", () => {
     // A loose organic medium: parameters made up for this test.
     const vanGenuchten = { thetaResidual: 0.05, thetaSaturated: 0.7, alphaPerCm: 0.2, n: 1.6, kSatCmPerH: 20 };

@@ -87,6 +87,14 @@ describe("stages", () => {
     // A season that ends on the day before a stage does not have it; one that begins on its first day has not the one before.
     expect(stageSpans("2025-12-30", 2, [rest, fruit]).map(({ stage }) => stage)).toEqual([0]);
     expect(stageSpans("2026-01-01", 2, [rest, fruit]).map(({ stage }) => stage)).toEqual([1]);
+    // In mid-year too the next one is known, and the one before.
+    const midYear = stageSpans("2025-07-01", 5, [rest, fruit]);
+    expect(midYear.map(({ stage, fromDay, toDay }) => [stage, toDay - fromDay])).toEqual([[0, 214]]);
+    const both = stageSpans("2025-05-31", 2, [rest, fruit]);
+    expect(both.map(({ stage, fromDay, toDay }) => [stage, toDay - fromDay])).toEqual([
+      [1, 151],
+      [0, 214],
+    ]);
     // One stage alone returns every year and holds it all, from a year before the season.
     expect([...stageByDay("2025-01-01", 2, [rest])]).toEqual([0, 0]);
   });
@@ -148,6 +156,22 @@ describe("spans of a daily record", () => {
     // January: 1 of 2024, 31 of 2025; February: 29 and 28; March: 31 and 1.
     expect(months.slice(0, 4).map((month) => month.days)).toEqual([16, 28.5, 16, 30]);
     expect(months[5]).toMatchObject({ referenceMmPerDay: 4, hotDayMmPerDay: 4, coefficient: expect.closeTo(0.5, 12) });
+  });
+
+  test("of one year are as long as in the record, in the order of the year", () => {
+    const named = (startDate: string, days: number) =>
+      needByMonth(startDate, new Array(days).fill(4), new Array(days).fill(0)).map(({ name, days }) => [name, days]);
+    expect(named("2024-02-01", 60)).toEqual([
+      ["February", 29],
+      ["March", 31],
+    ]);
+    expect(named("2024-10-30", 96)).toEqual([
+      ["January", 31],
+      ["February", 2],
+      ["October", 2],
+      ["November", 30],
+      ["December", 31],
+    ]);
   });
 
   test("want a coefficient and a number on every day", () => {

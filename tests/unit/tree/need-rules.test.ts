@@ -83,7 +83,16 @@ describe("ground on which a coefficient counts", () => {
     expect(needArea(tree, { rule: "stated-cover", coverFraction: 0.25 })).toEqual({ countsM2: 6, ...known });
     expect(needArea(tree, { rule: "keller-karmeli" }).countsM2).toBeCloseTo(Math.PI / 0.85, 12);
     expect(needArea(tree, { rule: "decroix" }).countsM2).toBeCloseTo(Math.PI + 2.4, 12);
-    expect(needArea({ spacing }, { rule: "stated-cover", coverFraction: 0.25 })).toEqual({ countsM2: 6, groundM2: 24 });
+    expect(needArea({ spacing }, { rule: "stated-cover", coverFraction: 0.25 })).toStrictEqual({
+      countsM2: 6,
+      groundM2: 24,
+    });
+    expect(needArea({ canopyDiameterM: 2 }, { rule: "canopy-ground" })).toStrictEqual({
+      countsM2: expect.closeTo(Math.PI, 12),
+      canopyM2: expect.closeTo(Math.PI, 12),
+    });
+    // A disc of 9 m reaches beyond all four corners of 4 x 6 m.
+    expect(needArea({ spacing, canopyDiameterM: 9 }, { rule: "canopy-ground" }).countsM2).toBeCloseTo(24, 12);
   });
 
   test("densities of FAO-56 eq. 98, over that of 70 % cover for a coefficient of mature orchards", () => {

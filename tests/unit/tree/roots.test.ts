@@ -57,8 +57,16 @@ test("a disc of roots covers pi r2 of the strip's ground where it is whole withi
   expect(share[0]).toBeGreaterThan(share[1]);
 });
 
-describe("litter", () => {
+describe("roots in the litter layer", () => {
   const edges = [0, 5, 25, 65];
+
+  test("have their share of the litter, evenly, and the vertical law below it", () => {
+    const share = rootDepthShareWithLitter([0, 2, 5, 25, 45, 65], 65, 0.8, { thicknessCm: 5, share: 0.25 });
+    // Gale & Grigal (1987): 0.8 of the roots in the top 20 cm of soil, 0.8 of the rest in the next, cut at 60 cm.
+    const whole = 1 - 0.2 ** 3;
+    const soil = [0.8, 0.16, 0.032].map((part) => (0.75 * part) / whole);
+    expect([...share]).toEqual(near(0.1, 0.15, ...soil));
+  });
 
   test("takes a share between none and all, and is a layer whose lower edge lies above the rooted depth", () => {
     for (const share of [0, 1, -0.1, 1.1, Number.NaN]) {

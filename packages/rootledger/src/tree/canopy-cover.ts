@@ -26,9 +26,9 @@ export function canopyGroundM2(diameterM: number, spacing: Spacing): number {
   return 2 * (length * full + 2 * (underArc(radius, reach) - underArc(radius, full)));
 }
 
-/** Area under a quarter circle from its centre to x. */
+/** Area under a quarter circle from its centre to x, at most the radius. */
 function underArc(radius: number, x: number): number {
-  const height = x < radius ? Math.sqrt((radius - x) * (radius + x)) : 0;
+  const height = Math.sqrt((radius - x) * (radius + x));
   return 0.5 * (x * height + radius * radius * Math.atan2(x, height));
 }
 

@@ -21,13 +21,14 @@ export function otherHemisphere(monthDay: string): string {
   return `${String(month).padStart(2, "0")}-${String(day).padStart(2, "0")}`;
 }
 
-/** Every occurrence of a day of the year from one day number to another, both included. @example occurrences("01-01", dayNumber("2025-06-01"), dayNumber("2026-06-01")).length // 1 */
-export function occurrences(monthDay: string, fromDay: number, toDay: number): readonly number[] {
-  const found: number[] = [];
-  const lastYear = Number(dateOf(toDay).slice(0, 4));
-  for (let year = Number(dateOf(fromDay).slice(0, 4)); year <= lastYear; year++) {
-    const day = dayNumber(`${String(year).padStart(4, "0")}-${monthDay}`);
-    if (day >= fromDay && day <= toDay) found.push(day);
-  }
-  return found;
+/**
+ * A day of the year in every year of a season, given by its first and last day number, and in the year before and after it: the last
+ * one before the season and the first one beyond it are always among them.
+ *
+ * @example occurrences("01-01", dayNumber("2025-06-01"), dayNumber("2025-06-30")).length // 3
+ */
+export function occurrences(monthDay: string, firstDay: number, lastDay: number): readonly number[] {
+  const from = Number(dateOf(firstDay).slice(0, 4)) - 1;
+  const years = Number(dateOf(lastDay).slice(0, 4)) + 2 - from;
+  return Array.from({ length: years }, (_, i) => dayNumber(`${String(from + i).padStart(4, "0")}-${monthDay}`));
 }

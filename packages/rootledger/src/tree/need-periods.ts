@@ -89,7 +89,7 @@ function spanOf(
     name,
     days: length,
     referenceMmPerDay: total / days.length,
-    hotDayMmPerDay: rising[Math.min(rising.length - 1, Math.floor(hotShare * rising.length))],
+    hotDayMmPerDay: rising[Math.floor(hotShare * rising.length)],
     coefficient: total > 0 ? used / total : plain,
   };
 }

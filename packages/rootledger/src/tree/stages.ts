@@ -71,10 +71,8 @@ export function stageByDay(
 ): Int16Array {
   const first = dayNumber(startDate);
   const result = new Int16Array(days).fill(-1);
-  for (const { stage, fromDay, toDay } of stageSpans(startDate, days, stages, phenology)) {
-    const from = Math.max(0, fromDay - first);
-    const to = Math.min(days, toDay - first);
-    result.fill(stage, from, to);
+  for (const { stage, fromDay } of stageSpans(startDate, days, stages, phenology)) {
+    result.fill(stage, Math.max(0, fromDay - first));
   }
   return result;
 }
@@ -82,9 +80,6 @@ export function stageByDay(
 /** The same phenology six months later. @example phenologyOfOtherHemisphere({ fruitSet: "11-15" }).fruitSet // "05-15" */
 export const phenologyOfOtherHemisphere = (phenology: Readonly<Record<string, string>>): Record<string, string> =>
   Object.fromEntries(Object.entries(phenology).map(([event, monthDay]) => [event, otherHemisphere(monthDay)]));
-
-/** A year more on both sides, so that the stage of the first day and the bend after the last one are known. */
-const marginDays = 366;
 
 function startDays(
   name: string,
@@ -99,7 +94,7 @@ function startDays(
     const event = "event" in start ? start.event : "";
     throw new RangeError(`stageSpans requires a day for the event ${event}, where ${name} starts: got none`);
   }
-  if (isMonthDay(text)) return occurrences(text, first - marginDays, last + marginDays);
+  if (isMonthDay(text)) return occurrences(text, first, last);
   const day = dayNumber(text);
   if (!Number.isFinite(day)) throw new RangeError(`stageSpans requires dates YYYY-MM-DD or MM-DD: got ${text}`);
   return [day];
