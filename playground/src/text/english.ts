@@ -5,7 +5,7 @@ import { draws } from "./english/draws.js";
 import { pages } from "./english/pages.js";
 import { programmes } from "./english/programmes.js";
 import { measures, questions, shortMeasures, units } from "./english/terms.js";
-import { amount, clock, listed, percent, whole } from "./number-format.js";
+import { amount, clock, listed, percent, signedAmount, whole } from "./number-format.js";
 import { depthText, measured, measuredUnit, tensionText, unitText, waterText } from "./quantity.js";
 
 const counts = ["no", "one", "two", "three", "four"];
@@ -57,7 +57,7 @@ export const english = {
     name: (texture: string, structure: string): string =>
       capital(structure === "ordinary" ? texture : `${structure} ${texture}`),
     window: (mm: number, litres: number, airKPa: number, pullKPa: number): string =>
-      `It lends ${depthText(mm)}, ${waterText(litres, 2)} a tree, between ${tensionText(airKPa)} (air is back) and ${tensionText(pullKPa)} (roots cannot pull).`,
+      `It lends ${depthText(mm)}, ${waterText(litres)} a tree, between ${tensionText(airKPa)} (air is back) and ${tensionText(pullKPa)} (roots cannot pull).`,
   },
 
   section: {
@@ -79,8 +79,8 @@ export const english = {
   below: {
     title: (litres: readonly number[], share: readonly number[]): string =>
       `Below the roots over the season: ${listed(litres.map((l) => `${waterText(l)}`))} a tree, ${listed(share.map(percent))} of what came in`,
-    sofar: (litres: number): string => `${waterText(litres, 2)} below the roots so far`,
-    inDays: (litres: number): string => `${waterText(litres, 2)} below the roots in these days`,
+    sofar: (litres: number): string => `${waterText(litres)} below the roots so far`,
+    inDays: (litres: number): string => `${waterText(litres)} below the roots in these days`,
     total: (litres: number): string => `${waterText(litres)} by the season’s end`,
     none: "none leaves below the roots",
     quantity: "Below the roots",
@@ -153,7 +153,7 @@ export const english = {
     measure: (id: string, unit: string): string => `${measures[id] ?? id}, ${unitName(unit)}`,
     floorReason: ({ floorReason }: Pick<Difference, "floorBasis" | "floorReason">): string => floorReason,
     unclear: (id: string, unit: string, difference: number, floor: number): string =>
-      `${measures[id] ?? id}: no clear difference (${signed(measured(difference, unit))} ${unitName(unit)}, floor ${valueText(floor, unit)}).`,
+      `${measures[id] ?? id}: no clear difference (${signedAmount(measured(difference, unit))} ${unitName(unit)}, floor ${valueText(floor, unit)}).`,
     brief: (
       from: string,
       to: string,
@@ -162,7 +162,7 @@ export const english = {
     ): string => {
       const what = asked.length === 1 ? ` (${questions[asked[0]!]})` : "";
       const items = clear.map(
-        (d) => `${shortMeasures[d.id] ?? d.id} ${signed(measured(d.difference, d.unit), 3)} ${unitName(d.unit)}`,
+        (d) => `${shortMeasures[d.id] ?? d.id} ${signedAmount(measured(d.difference, d.unit))} ${unitName(d.unit)}`,
       );
       return `${from} to ${to}${what}: ${items.length === 0 ? "no clear difference" : items.join(", ")}.`;
     },
@@ -254,4 +254,3 @@ function verb(id: string, verdict: "rises" | "falls"): string {
 
 const unitName = (unit: string): string => measuredUnit(unit, units);
 const valueText = (value: number, unit: string): string => `${amount(measured(value, unit))} ${unitName(unit)}`;
-const signed = (value: number, digits = 2): string => `${value < 0 ? "−" : "+"}${amount(Math.abs(value), digits)}`;

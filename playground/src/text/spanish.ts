@@ -1,6 +1,6 @@
 import type { Question } from "rootledger/compare";
 import type { Words } from "./english.js";
-import { amount, clock, listed, percent, whole } from "./number-format.js";
+import { amount, clock, listed, percent, signedAmount, whole } from "./number-format.js";
 import { depthText, measured, measuredUnit, tensionText, unitText, waterText } from "./quantity.js";
 import { check } from "./spanish/check.js";
 import { draws } from "./spanish/draws.js";
@@ -57,7 +57,7 @@ export const spanish: Words = {
       return capital(`${name}, estructura ${structure === "tight" ? "apretada" : "grumosa"}`);
     },
     window: (mm, litres, airKPa, pullKPa) =>
-      `Presta ${depthText(mm)}, ${waterText(litres, 2)} por árbol, entre ${tensionText(airKPa)} (vuelve el aire) y ${tensionText(pullKPa)} (las raíces ya no tiran).`,
+      `Presta ${depthText(mm)}, ${waterText(litres)} por árbol, entre ${tensionText(airKPa)} (vuelve el aire) y ${tensionText(pullKPa)} (las raíces ya no tiran).`,
   },
 
   section: {
@@ -79,8 +79,8 @@ export const spanish: Words = {
   below: {
     title: (litres, share) =>
       `Bajo las raíces en la temporada: ${listed(litres.map((l) => `${waterText(l)}`))} por árbol, ${listed(share.map(percent))} de lo que entró`,
-    sofar: (litres) => `${waterText(litres, 2)} bajo las raíces hasta ahora`,
-    inDays: (litres) => `${waterText(litres, 2)} bajo las raíces en estos días`,
+    sofar: (litres) => `${waterText(litres)} bajo las raíces hasta ahora`,
+    inDays: (litres) => `${waterText(litres)} bajo las raíces en estos días`,
     total: (litres) => `${waterText(litres)} al final de la temporada`,
     none: "nada sale bajo las raíces",
     quantity: "Bajo las raíces",
@@ -143,11 +143,11 @@ export const spanish: Words = {
     measure: (id, unit) => `${measures[id] ?? id}, ${unitName(unit)}`,
     floorReason: ({ floorBasis }) => floorBases[floorBasis],
     unclear: (id, unit, difference, floor) =>
-      `${measures[id] ?? id}: sin diferencia clara (${signed(measured(difference, unit))} ${unitName(unit)}, margen ${valueText(floor, unit)}).`,
+      `${measures[id] ?? id}: sin diferencia clara (${signedAmount(measured(difference, unit))} ${unitName(unit)}, margen ${valueText(floor, unit)}).`,
     brief: (from, to, asked, clear) => {
       const what = asked.length === 1 ? ` (${questions[asked[0]!]})` : "";
       const items = clear.map(
-        (d) => `${shortMeasures[d.id] ?? d.id} ${signed(measured(d.difference, d.unit), 3)} ${unitName(d.unit)}`,
+        (d) => `${shortMeasures[d.id] ?? d.id} ${signedAmount(measured(d.difference, d.unit))} ${unitName(d.unit)}`,
       );
       return `De ${from} a ${to}${what}: ${items.length === 0 ? "sin diferencia clara" : items.join("; ")}.`;
     },
@@ -257,4 +257,3 @@ const verb = (id: string, verdict: "rises" | "falls"): string =>
   `${verdict === "rises" ? "sube" : "baja"}${plural.has(id) ? "n" : ""}`;
 const unitName = (unit: string): string => measuredUnit(unit, units);
 const valueText = (value: number, unit: string): string => `${amount(measured(value, unit))} ${unitName(unit)}`;
-const signed = (value: number, digits = 2): string => `${value < 0 ? "−" : "+"}${amount(Math.abs(value), digits)}`;

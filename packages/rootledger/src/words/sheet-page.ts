@@ -37,21 +37,25 @@ export function sheetHtml(text: SheetText, language: string): string {
 <head><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>${escaped(text.title)}</title>
 <style>
 @page { size: A4; margin: 12mm }
-body { font: 12pt/1.35 sans-serif; color: #000; background: #fff; max-width: 186mm; margin: 0 auto; padding: 4mm }
-h1 { font-size: 14pt; margin: 0 0 2mm } h2 { font-size: 12pt; margin: 3mm 0 1mm } p { margin: 0 0 1mm }
-ul { margin: 0; padding-left: 5mm } .amount { font-size: 17pt; font-weight: bold }
-.write { white-space: nowrap; margin-left: 4mm } .write i { display: inline-block; width: 18mm; border-bottom: 1px solid #000 }
-.small { font-size: 8.5pt; margin-top: 3mm } @media print { body { padding: 0 } }
+body { font: 10.5pt/1.25 sans-serif; color: #000; background: #fff; max-width: 186mm; margin: 0 auto; padding: 4mm }
+h1 { font-size: 13pt; margin: 0 0 1mm } h2 { font-size: 11pt; margin: 2mm 0 1mm } p { margin: 0 0 1mm }
+ul { margin: 0; padding-left: 4mm } .amount { font-size: 16pt; font-weight: bold } .how { font-size: 12pt }
+.parts { display: grid; grid-template-columns: 1.15fr 1fr; gap: 0 7mm } @media (max-width: 150mm) { .parts { display: block } }
+.write { white-space: nowrap; margin-left: 2mm } .write i { display: inline-block; width: 18mm; border-bottom: 1px solid #000 }
+.small { font-size: 9pt; margin-top: 2mm } .small p { display: inline; margin-right: 1mm } @media print { body { padding: 0 } }
 </style></head>
 <body>
 <h1>${escaped(text.title)}</h1>
 <p class="amount">${escaped(amount)}</p>
-${how.map((line) => `<p>${escaped(line)}</p>`).join("\n")}
+<p class="how">${how.map(escaped).join(" ")}</p>
+<div class="parts"><section>
 <h2>${escaped(text.expectedTitle)}</h2>
 <ul>${text.expected.map(reading).join("")}</ul>
 <p>${escaped(text.expectedThen)}</p>
+</section><section>
 <h2>${escaped(text.stopIfTitle)}</h2>
 <ul>${text.stopIf.map(item).join("")}</ul>
+</section></div>
 <div class="small">${text.small.map((line) => `<p>${escaped(line)}</p>`).join("")}<p>${escaped(text.adviser)} <span class="write"><i></i></span></p></div>
 </body></html>
 `;

@@ -6,9 +6,6 @@ export const weatherDropStyles = css`
   h2 { font-size: var(--size-body); font-weight: 650; margin: 0 0 0.3rem; }
   p { margin: 0.3rem 0; }
   .small { font-size: var(--size-small); color: var(--ink-quiet); }
-  .drop { display: grid; grid-template-columns: minmax(0, 1fr); gap: 0.5rem; border: 1.5px dashed var(--rule-strong); padding: 1rem; max-width: 40rem; }
-  .drop:focus-within { border-color: var(--ink); }
-  input[type="file"] { font: inherit; max-width: 100%; }
   .failed { border-left: 4px solid var(--ink); padding-left: 0.8rem; margin: 0.6rem 0; }
   .offer { display: grid; gap: 0.5rem; justify-items: start; margin: 0.8rem 0; max-width: 30rem; }
   button { font: inherit; color: var(--ink); background: var(--paper); border: 1.5px solid var(--ink); border-radius: 1.3em; min-height: 2.4rem; padding: 0.1em 0.9em; cursor: pointer; }

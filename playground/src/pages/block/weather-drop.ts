@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type TemplateResult } from "lit";
 import type { DailyWeather, Understood } from "rootledger/weather";
+import "../../fields/file-field.js";
 import "../../fields/number-field.js";
 import { keepWeather, type OwnWeather } from "../../state/own-weather.js";
 import { dataWords } from "../../text/data-words.js";
@@ -47,8 +48,7 @@ export class WeatherDrop extends LitElement {
   override render(): TemplateResult {
     const w = dataWords();
     return html`<h2>${w.heading}</h2><p>${w.now(this.current)} ${this.own ? html`<button type="button" @click=${() => this.#use(undefined)}>${w.back}</button>` : nothing}</p>
-      <label class="drop" @dragover=${(e: DragEvent) => e.preventDefault()} @drop=${this.#drop}>${w.drop}
-        <input type="file" accept=".csv,.txt,.dat,.json,.tsv" @change=${(e: Event) => this.#take((e.target as HTMLInputElement).files?.[0])}></label>
+      <rl-file-field drop .label=${w.drop} accept=".csv,.txt,.dat,.json,.tsv" @file-chosen=${(e: CustomEvent<File>) => void this.#take(e.detail)}></rl-file-field>
       <p class="small">${w.stays}</p>
       <div role="status">${this.busy ? html`<p>${w.reading}</p>` : nothing}${this.full ? html`<p class="failed">${w.full}</p>` : nothing}</div>
       ${this.#answer()}`;
@@ -75,13 +75,7 @@ export class WeatherDrop extends LitElement {
       <button type="button" class="strong" @click=${() => void this.#accept(weather)}>${w.use(days.count, weather.startDate)}</button></div>`;
   }
 
-  #drop(event: DragEvent): void {
-    event.preventDefault();
-    void this.#take(event.dataTransfer?.files[0]);
-  }
-
-  async #take(file: File | undefined): Promise<void> {
-    if (!file) return;
+  async #take(file: File): Promise<void> {
     this.#bytes = new Uint8Array(await file.arrayBuffer());
     this.#name = file.name;
     this.#answers = {};

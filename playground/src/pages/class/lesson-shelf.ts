@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type TemplateResult } from "lit";
 import "../../fields/choice-field.js";
+import "../../fields/file-field.js";
 import { classWords } from "../../text/class-words.js";
 import { takeAway } from "../section/take-away.js";
 import { classStyles } from "./class-styles.js";
@@ -55,7 +56,7 @@ export class LessonShelf extends LitElement {
     const w = classWords();
     const own = keptLessons().find(({ id }) => id === this.current);
     return html`<p class="small">${w.keys}</p>
-      <label class="file">${w.open} <input type="file" accept=".json,application/json" @change=${this.#open}></label>
+      <rl-file-field .label=${w.open} accept=".json,application/json" @file-chosen=${this.#open}></rl-file-field>
       <p class="small">${w.openHint}</p>
       <div class="buttons"><button type="button" @click=${this.#template}>${w.template}</button>
       ${own === undefined ? nothing : html`<button type="button" @click=${() => this.#forget(own.id)}>${w.forget(lessonText(own.title))}</button>`}</div>
@@ -70,10 +71,7 @@ export class LessonShelf extends LitElement {
       <ul class="measures">${lessonMeasures.map((id) => html`<li><code lang="en">${id}</code> ${w.measures[id]}</li>`)}</ul>`;
   }
 
-  async #open(event: Event): Promise<void> {
-    const input = event.target as HTMLInputElement;
-    const file = input.files?.[0];
-    if (!file) return;
+  async #open({ detail: file }: CustomEvent<File>): Promise<void> {
     this.keeping = "kept";
     if (file.size > mostKB * 1000) {
       const received = classWords().tooLarge(Math.round(file.size / 1000));
@@ -81,7 +79,6 @@ export class LessonShelf extends LitElement {
       return;
     }
     const read = readLesson(await file.text());
-    input.value = "";
     this.faults = read.ok ? [] : read.faults;
     if (!read.ok) return;
     this.keeping = keepLesson(read.lesson);

@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type TemplateResult } from "lit";
 import type { Understood } from "rootledger/weather";
+import "../../fields/file-field.js";
 import type { SensorFile, SensorSeries } from "../../state/kept-sensors.js";
 import { dataWords } from "../../text/data-words.js";
 import { sensorWords } from "../../text/sensor-words.js";
@@ -46,8 +47,7 @@ export class SensorDrop extends LitElement {
     const all = current?.series.reduce((sum, { values }) => sum + values.length, 0) ?? 0;
     return html`<h2>${w.heading}</h2>
       ${current ? html`<p>${w.inUse(current.name, depthsOf(current), this.inside, all)} ${current.kind === "kPa" ? "" : w.fromContent} <button type="button" @click=${() => this.#use(undefined)}>${w.forget}</button></p>` : nothing}
-      <label class="drop" @dragover=${(e: DragEvent) => e.preventDefault()} @drop=${this.#drop}>${w.drop}
-        <input type="file" accept=".csv,.txt,.dat,.json,.tsv" @change=${(e: Event) => void this.#take((e.target as HTMLInputElement).files?.[0])}></label>
+      <rl-file-field drop .label=${w.drop} accept=".csv,.txt,.dat,.json,.tsv" @file-chosen=${(e: CustomEvent<File>) => void this.#take(e.detail)}></rl-file-field>
       <p class="small">${dataWords().stays}</p>
       <div role="status">${this.busy ? html`<p>${dataWords().reading}</p>` : nothing}${this.full ? html`<p class="failed">${w.full}</p>` : nothing}</div>
       ${this.#answer()}`;
@@ -75,13 +75,7 @@ export class SensorDrop extends LitElement {
       <button type="button" class="strong" @click=${() => this.#use(file)}>${w.use(count, depthsOf(file))}</button></div>`;
   }
 
-  #drop(event: DragEvent): void {
-    event.preventDefault();
-    void this.#take(event.dataTransfer?.files[0]);
-  }
-
-  async #take(file: File | undefined): Promise<void> {
-    if (!file) return;
+  async #take(file: File): Promise<void> {
     this.#bytes = new Uint8Array(await file.arrayBuffer());
     this.#name = file.name;
     this.#answers = {};

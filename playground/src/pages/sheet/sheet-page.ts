@@ -129,11 +129,13 @@ export class SheetPage extends LitElement {
       <h2>${text.title}</h2>
       <p class="amount">${first}</p>
       ${lines.map((line) => html`<p class="how">${line}</p>`)}
-      <h3>${text.expectedTitle}</h3>
-      <ul>${text.expected.map((line) => html`<li>${line} <span class="read">${text.readHere}: <span class="blank"></span></span></li>`)}</ul>
-      <p>${text.expectedThen}</p>
-      <h3>${text.stopIfTitle}</h3>
-      <ul>${text.stopIf.map((line) => html`<li>${line}</li>`)}</ul>
+      <div class="parts">
+        <section><h3>${text.expectedTitle}</h3>
+          <ul>${text.expected.map((line) => html`<li>${line} <span class="read">${text.readHere}: <span class="blank"></span></span></li>`)}</ul>
+          <p>${text.expectedThen}</p></section>
+        <section><h3>${text.stopIfTitle}</h3>
+          <ul>${text.stopIf.map((line) => html`<li>${line}</li>`)}</ul></section>
+      </div>
       ${text.small.map((line) => html`<p class="small">${line}</p>`)}
       <p class="small">rootledger ${version}</p>
       <p class="write">${text.adviser}</p>

@@ -5,6 +5,7 @@ export const dataWords = {
   heading: "Weather of your own",
   now: (name: string): string => `Now: ${name}.`,
   drop: "Drop a weather file here, or choose one",
+  chooseFile: "Choose a file",
   stays: "It is read on this device and stays on it.",
   reading: "Reading the file",
   understood: (records: number, first: string, last: string): string =>

@@ -1,9 +1,10 @@
 import type { StripRow } from "../../charts/strip-row.js";
 import { amount, signedAmount } from "../number-format.js";
+import { measured, measuredUnit } from "../quantity.js";
 import { measures, units } from "./terms.js";
 
-const unitText = (unit: string): string => units[unit] ?? unit;
-const signed = (value: number): string => signedAmount(value, 2);
+const unitText = (unit: string): string => measuredUnit(unit, units);
+const signed = (value: number, unit: string): string => signedAmount(measured(value, unit));
 
 /** Words of the difference strip and of the draws behind it. */
 export const draws = {
@@ -28,11 +29,11 @@ export const draws = {
   zero: "no difference",
   /** Name and size, then band and floor. */
   rowLabel: ({ measureId, unit, value, band, floor }: StripRow): readonly [string, string] => [
-    `${measures[measureId] ?? measureId}: ${signed(value)} ${unitText(unit)}`,
-    `${band ? ` (${signed(band.low)} to ${signed(band.high)})` : ""}, floor ${amount(floor, 2)}`,
+    `${measures[measureId] ?? measureId}: ${signed(value, unit)} ${unitText(unit)}`,
+    `${band ? ` (${signed(band.low, unit)} to ${signed(band.high, unit)})` : ""}, floor ${amount(measured(floor, unit))}`,
   ],
   rowSummary: ({ measureId, unit, value, band, floor, verdict }: StripRow): string =>
-    `${measures[measureId] ?? measureId}: ${signed(value)} ${unitText(unit)}${band ? `, from ${signed(band.low)} to ${signed(band.high)} in nine draws of ten` : ""}; floor ${amount(floor, 2)}: ${verdict}.`,
+    `${measures[measureId] ?? measureId}: ${signed(value, unit)} ${unitText(unit)}${band ? `, from ${signed(band.low, unit)} to ${signed(band.high, unit)} in nine draws of ten` : ""}; floor ${amount(measured(floor, unit))}: ${verdict}.`,
   measure: "Measure",
   low: "5 %",
   middle: "median or run",

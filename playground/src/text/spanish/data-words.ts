@@ -5,6 +5,7 @@ export const dataWords: DataWords = {
   heading: "Su propio clima",
   now: (name) => `Ahora: ${name}.`,
   drop: "Suelte aquí un archivo de clima o elija uno",
+  chooseFile: "Elegir un archivo",
   stays: "Se lee en este aparato y se queda en él.",
   reading: "Leyendo el archivo",
   understood: (records, first, last) =>

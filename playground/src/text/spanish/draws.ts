@@ -1,9 +1,10 @@
 import type { draws as english } from "../english/draws.js";
 import { amount, signedAmount } from "../number-format.js";
+import { measured, measuredUnit } from "../quantity.js";
 import { measures, units } from "./terms.js";
 
-const unitText = (unit: string): string => units[unit] ?? unit;
-const signed = (value: number): string => signedAmount(value, 2);
+const unitText = (unit: string): string => measuredUnit(unit, units);
+const signed = (value: number, unit: string): string => signedAmount(measured(value, unit));
 const verdicts = { rises: "sube", falls: "baja", "no clear difference": "sin diferencia clara" };
 
 export const draws: typeof english = {
@@ -27,11 +28,11 @@ export const draws: typeof english = {
   more: "más",
   zero: "sin diferencia",
   rowLabel: ({ measureId, unit, value, band, floor }) => [
-    `${measures[measureId] ?? measureId}: ${signed(value)} ${unitText(unit)}`,
-    `${band ? ` (de ${signed(band.low)} a ${signed(band.high)})` : ""}, margen ${amount(floor, 2)}`,
+    `${measures[measureId] ?? measureId}: ${signed(value, unit)} ${unitText(unit)}`,
+    `${band ? ` (de ${signed(band.low, unit)} a ${signed(band.high, unit)})` : ""}, margen ${amount(measured(floor, unit))}`,
   ],
   rowSummary: ({ measureId, unit, value, band, floor, verdict }) =>
-    `${measures[measureId] ?? measureId}: ${signed(value)} ${unitText(unit)}${band ? `, de ${signed(band.low)} a ${signed(band.high)} en nueve sorteos de diez` : ""}; margen ${amount(floor, 2)}: ${verdicts[verdict]}.`,
+    `${measures[measureId] ?? measureId}: ${signed(value, unit)} ${unitText(unit)}${band ? `, de ${signed(band.low, unit)} a ${signed(band.high, unit)} en nueve sorteos de diez` : ""}; margen ${amount(measured(floor, unit))}: ${verdicts[verdict]}.`,
   measure: "Medida",
   low: "5 %",
   middle: "mediana o cálculo",
