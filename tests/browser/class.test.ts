@@ -14,9 +14,11 @@ afterAll(() => playground?.close());
 
 const computeBudgetMs = 60_000;
 
-test("every lesson is computed without a fault, its time printed", { timeout: 400_000 }, async () => {
-  const { page, troubles } = await playground.newPage({ viewport: { width: 1280, height: 900 } });
-  await openPage(page, playground.url, "class");
+test("every lesson is computed without a fault, its time printed; on a wall nobody scrolls for its answer", {
+  timeout: 400_000,
+}, async () => {
+  const { page, troubles } = await playground.newPage({ viewport: { width: 1920, height: 1080 } });
+  await openPage(page, playground.url, "class", "&wall=1");
   const choice = page.getByRole("combobox", { name: "Lesson:" });
   const names = await choice.locator("option").evaluateAll((all) => all.map((o) => (o as HTMLOptionElement).value));
   expect(names).toEqual([
@@ -41,6 +43,9 @@ test("every lesson is computed without a fault, its time printed", { timeout: 40
     expect(tookMs).toBeLessThan(computeBudgetMs);
     expect(await page.locator("rl-class-page .failed").count()).toBe(0);
     expect(await said(page)).not.toContain("NaN");
+    await page.evaluate(() => scrollTo(0, 0));
+    const { y, height } = (await page.locator("rl-class-page .answer").boundingBox())!;
+    expect(y + height, name).toBeLessThan(1080);
   }
   expect(troubles).toEqual([]);
 });

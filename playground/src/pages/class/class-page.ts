@@ -172,9 +172,14 @@ export class ClassPage extends LitElement {
     const w = classWords();
     return html`
       ${compared ? html`<h2>${w.frozenAt(lesson.points[this.frozen]!.label)}</h2>${lessonPictures({ ...shown, point: this.frozen })}<h2>${w.nowAt(lesson.points[point]!.label)}</h2>` : nothing}
-      ${this.revealed ? lessonSweep({ ...shown, at: point, guess: this.guess, frozen: this.frozen }) : nothing}
+      ${
+        this.revealed
+          ? html`<div class="told">${lessonSweep({ ...shown, at: point, guess: this.guess, frozen: this.frozen })}
+        <p class=${this.#sweep.done ? "answer" : "answer early"}>${lessonText(lesson.reveal)}</p></div>`
+          : nothing
+      }
       ${lessonPictures(shown)}
-      ${this.revealed ? html`<p class=${this.#sweep.done ? "answer" : "answer early"}>${lessonText(lesson.reveal)}</p>${lessonTable(shown)}` : nothing}
+      ${this.revealed ? lessonTable(shown) : nothing}
     `;
   }
 

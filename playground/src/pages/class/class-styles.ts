@@ -29,6 +29,8 @@ export const classStyles = css`
   .tree .leaf { fill: var(--fine); stroke: var(--ink-quiet); stroke-width: 0.8; }
   .tree .soil { stroke: var(--ink); stroke-width: 1.6; }
   .tree .hidden { fill: var(--rule); }
+  /* On a wall the answer stands beside the sweep, so that no one scrolls for it. */
+  :host([wall]) .told { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(26rem, 100%), 1fr)); gap: 0 2.5rem; align-items: center; }
   .sweeps { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(20rem, 100%), 1fr)); gap: 1.2rem 2.5rem; margin: 1rem 0; }
   .choose { border-top: 1px solid var(--rule); margin-top: 1.5rem; padding: 0.9rem 0 2rem; display: grid; gap: 0.5rem; justify-items: start; }
   button:disabled { color: var(--ink-quiet); border-style: dashed; cursor: not-allowed; }
