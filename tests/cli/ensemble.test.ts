@@ -1,4 +1,4 @@
-import { execFileSync } from "node:child_process";
+import { execFileSync, spawnSync } from "node:child_process";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -132,13 +132,29 @@ describe("rootledger ensemble", () => {
     expect(stderr).toMatch(said);
   });
 
+  const built = fileURLToPath(new URL("../../packages/cli/dist/main.js", import.meta.url));
+
   test("gives the same answer in this thread and with 1, 2 and 4 worker threads", async () => {
     const argv = ["ensemble", comparison, "--members", "9", "--json"];
     const { stdout } = await answer(...argv);
-    const built = fileURLToPath(new URL("../../packages/cli/dist/main.js", import.meta.url));
     for (const workers of ["1", "2", "4"]) {
       const printed = execFileSync(process.execPath, [built, ...argv, "--workers", workers], { encoding: "utf8" });
       expect(printed === stdout).toBe(true);
     }
+  });
+
+  test("gives the same answer where a worker thread is killed after its first member", async () => {
+    const argv = ["ensemble", comparison, "--members", "12", "--json"];
+    const { stdout } = await answer(...argv);
+    // Node tells of every worker that is made. The first one is killed; a third takes its place.
+    const module = `
+      let made = 0;
+      process.on("worker", (worker) => { if (++made === 1) worker.once("message", () => worker.terminate()); });
+      process.on("exit", () => console.error(made + " workers were made"));`;
+    const killing = ["--import", `data:text/javascript,${encodeURIComponent(module)}`];
+    const ran = spawnSync(process.execPath, [...killing, built, ...argv, "--workers", "2"], { encoding: "utf8" });
+    expect(ran.stderr).toContain("3 workers were made");
+    expect(ran.status).toBe(0);
+    expect(ran.stdout === stdout).toBe(true);
   });
 });
