@@ -86,6 +86,35 @@ describe("a sheet in words", () => {
     }
   });
 
+  test.each([
+    [11, 4, /above 20 kPa for two days/, /expected (beyond|below)/],
+    [30, 44, /passes 44 kPa before a run/, /above 20 kPa for two days/],
+    [60, 90, /expected beyond 20 kPa/, /above 20 kPa for two days|passes/],
+    [3, 6, /expected below 5 kPa, still short of air/, /still reads below 5 kPa/],
+  ])(
+    "asks for no call where the programme itself is expected to cross a limit: %d kPa before a run",
+    (medianKPa, highKPa, has, hasNot) => {
+      const parsed = parseScenario(demoJson("scenario"), demoFiles);
+      if (!parsed.ok) throw new Error(JSON.stringify(parsed.faults));
+      const priors = defaultPriors({ block: parsed.scenario.block, soils: [parsed.scenario.soil] });
+      const answer = sheet(parsed.scenario, {
+        day: 1,
+        draws: { source: { kind: "priors", priors, seed: 1 }, members: 2 },
+      });
+      const expected = answer.expected.map((reading) =>
+        reading.when === "before-run" ? { ...reading, medianKPa, highKPa } : reading,
+      );
+      for (const words of [sheetEnglish, sheetSpanish]) {
+        const text = sheetText({ ...answer, expected }, words, format);
+        expect(sheetPlain(text)).not.toMatch(/\$[a-z]|undefined/);
+        if (words !== sheetEnglish) continue;
+        const said = [...text.lines, ...text.stopIf].join("\n");
+        expect(said).toMatch(has);
+        expect(said).not.toMatch(hasNot);
+      }
+    },
+  );
+
   test("escapes what others wrote and lists pulses, dates and plugged emitters", () => {
     const file = demoJson("scenario");
     file.name = '<b>Block & "one"</b>';

@@ -17,12 +17,19 @@ export const sheetEnglish: SheetWords = {
   emittersAll: "All $open emitters of the tree open, $flow each.",
   emittersPlugged: "$open emitters open at each tree, $plugged plugged, $flow each.",
   stopIfTitle: "Stop, and call, if",
-  stopIf: [
-    "the tree wilts while the soil at $shallow is wet: do not add water, dig first;",
-    "the tensiometer at $shallow still reads below $air when the next run is due: wait until air is back;",
-    "the tensiometer at $shallow stays above $pull for two days: the tree is thirsty;",
-    "water runs off or stands on the ground an hour after the run, or one tree gets none.",
-  ],
+  stopIf: {
+    wilting: "the tree wilts while the soil at $shallow is wet: do not add water, dig first;",
+    airless: "the tensiometer at $shallow still reads below $air when the next run is due: wait until air is back;",
+    thirsty: "the tensiometer at $shallow stays above $pull for two days: the tree is thirsty;",
+    thirstier: "the tensiometer at $shallow passes $driest before a run: drier than this programme should leave it;",
+    standing: "water runs off or stands on the ground an hour after the run, or one tree gets none.",
+  },
+  expectedBeyond: {
+    thirsty:
+      "Before a run the soil at $shallow is expected beyond $pull, where the tree pulls little: ask whether to water more often.",
+    airless:
+      "When a run is due the soil at $shallow is expected below $air, still short of air: ask whether to water less or less often.",
+  },
   provesTitle: "What you should find. A reading outside proves this sheet wrong",
   proves: "$depth deep, $distance from the line, $when: most likely $middle, $low to $high",
   provesThen:

@@ -17,12 +17,20 @@ export const sheetSpanish: SheetWords = {
   emittersAll: "Los $open emisores del árbol abiertos, $flow cada uno.",
   emittersPlugged: "$open emisores abiertos en cada árbol, $plugged tapados, $flow cada uno.",
   stopIfTitle: "Pare y llame si",
-  stopIf: [
-    "el árbol se marchita y el suelo a $shallow está mojado: no añada agua, cave primero;",
-    "el tensiómetro a $shallow sigue por debajo de $air cuando toca el riego siguiente: espere a que vuelva el aire;",
-    "el tensiómetro a $shallow pasa de $pull dos días seguidos: el árbol tiene sed;",
-    "el agua corre o queda en el suelo una hora después del riego, o un árbol no recibe nada.",
-  ],
+  stopIf: {
+    wilting: "el árbol se marchita y el suelo a $shallow está mojado: no añada agua, cave primero;",
+    airless:
+      "el tensiómetro a $shallow sigue por debajo de $air cuando toca el riego siguiente: espere a que vuelva el aire;",
+    thirsty: "el tensiómetro a $shallow pasa de $pull dos días seguidos: el árbol tiene sed;",
+    thirstier: "el tensiómetro a $shallow pasa de $driest antes de un riego: más seco de lo que deja este programa;",
+    standing: "el agua corre o queda en el suelo una hora después del riego, o un árbol no recibe nada.",
+  },
+  expectedBeyond: {
+    thirsty:
+      "Antes de un riego se espera el suelo a $shallow más allá de $pull, donde el árbol apenas tira: pregunte si conviene regar más a menudo.",
+    airless:
+      "Cuando toca regar se espera el suelo a $shallow por debajo de $air, aún sin aire: pregunte si conviene regar menos o menos a menudo.",
+  },
   provesTitle: "Lo que debe encontrar. Una lectura fuera de esto demuestra que la hoja está equivocada",
   proves: "a $depth de hondo, a $distance de la línea, $when: lo más probable $middle, de $low a $high",
   provesThen:

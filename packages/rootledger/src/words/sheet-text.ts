@@ -58,6 +58,7 @@ export function sheetText(sheet: Sheet, words: SheetWords, format: SheetFormat):
   const { open, plugged, flowLPerH } = sheet.emitters;
   const stopsLater = Math.floor(Math.round(sheet.latestStopMinutes) / minutesPerDay);
   const stop = stopsLater === 0 ? words.stop : stopsLater === 1 ? words.stopNextDay : words.stopLater;
+  const beforeRun = sheet.expected.find((reading) => reading.when === "before-run");
   const terms = {
     block: sheet.blockName,
     from: date(sheet.fromDate),
@@ -75,6 +76,7 @@ export function sheetText(sheet: Sheet, words: SheetWords, format: SheetFormat):
     shallow: length(sheet.expected[0]?.depthCm ?? 20),
     air: tension(sheet.airReturnKPa),
     pull: tension(sheet.pullLimitKPa),
+    driest: tension(beforeRun?.highKPa ?? sheet.pullLimitKPa),
     tree: sheet.treeName,
     soil: sheet.soilName,
     weather: sheet.weather.name,
@@ -97,6 +99,7 @@ export function sheetText(sheet: Sheet, words: SheetWords, format: SheetFormat):
       filledWords(words.proves, own) + (highKPa > tensiometerEndKPa ? filledWords(words.beyondTensiometer, own) : "")
     );
   };
+  const beyond = beforeRun === undefined ? undefined : beyondLimit(beforeRun, sheet);
   return {
     title: filledWords(words.title, terms),
     lines: [
@@ -105,16 +108,37 @@ export function sheetText(sheet: Sheet, words: SheetWords, format: SheetFormat):
       openingLine(sheet, words, number),
       filledWords(stop, terms),
       filledWords(plugged === 0 ? words.emittersAll : words.emittersPlugged, terms),
+      ...(beyond === undefined ? [] : [filledWords(words.expectedBeyond[beyond], terms)]),
     ],
     expectedTitle: words.provesTitle,
     expected: sheet.expected.map(reading),
     expectedThen: words.provesThen,
     stopIfTitle: words.stopIfTitle,
-    stopIf: words.stopIf.map((line) => filledWords(line, terms)),
+    stopIf: stopIfLines(beyond, beforeRun).map((line) => filledWords(words.stopIf[line], terms)),
     small: [filledWords(words.basis, terms), filledWords(words.holds, terms), ...words.cautions],
     readHere: words.notesTitle,
     adviser: words.adviser,
   };
+}
+
+/** Which limit the programme itself is expected to cross before a run, by the middle of the band. */
+function beyondLimit(
+  { medianKPa }: ExpectedReading,
+  { pullLimitKPa, airReturnKPa }: Sheet,
+): "thirsty" | "airless" | undefined {
+  if (medianKPa > pullLimitKPa) return "thirsty";
+  return medianKPa < airReturnKPa ? "airless" : undefined;
+}
+
+/** No line contradicts what the sheet expects; and none asks a tensiometer for more than it can read. */
+function stopIfLines(
+  beyond: "thirsty" | "airless" | undefined,
+  beforeRun: ExpectedReading | undefined,
+): readonly (keyof SheetWords["stopIf"])[] {
+  if (beyond === "airless") return ["wilting", "thirsty", "standing"];
+  if (beyond === undefined) return ["wilting", "airless", "thirsty", "standing"];
+  const readable = (beforeRun?.highKPa ?? 0) <= tensiometerEndKPa;
+  return ["wilting", "airless", ...(readable ? (["thirstier"] as const) : []), "standing"];
 }
 
 function openingLine({ openings }: Sheet, words: SheetWords, number: SheetFormat["number"]): string {

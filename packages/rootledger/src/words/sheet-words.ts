@@ -15,7 +15,10 @@ export interface SheetWords {
   readonly emittersAll: string;
   readonly emittersPlugged: string;
   readonly stopIfTitle: string;
-  readonly stopIf: readonly string[];
+  /** Two lines are left out where the programme itself is expected to cross them; `thirstier` stands in for one of them. */
+  readonly stopIf: Readonly<Record<"wilting" | "airless" | "thirsty" | "thirstier" | "standing", string>>;
+  /** The programme is expected to leave the soil beyond a limit just before a run. */
+  readonly expectedBeyond: Readonly<Record<"thirsty" | "airless", string>>;
   readonly provesTitle: string;
   readonly proves: string;
   readonly provesThen: string;
