@@ -31,16 +31,16 @@ export const sheetStyles = css`
   }
   @media print {
     .no-print { display: none; }
-    article { border: 0; padding: 0; max-width: none; font-size: 11pt; }
+    article { border: 0; padding: 0; max-width: none; font-size: 10.5pt; line-height: 1.3; }
     /* What can stand in one paragraph or side by side does, so that it is half a page. */
     .how, article .small { display: inline; margin-right: 0.3em; }
     .how { font-size: 11pt; }
     article :is(p, ul) { font-size: 10.5pt; line-height: 1.3; }
     h2 { font-size: 14pt; margin-bottom: 0.2rem; }
     .write { min-height: 0; margin-top: 0.3rem; }
-    article .amount { font-size: 16pt; margin-bottom: 0.3rem; padding-bottom: 0.3rem; }
+    article .amount { font-size: 15pt; margin-bottom: 0.3rem; padding-bottom: 0.3rem; }
     .parts { display: grid; grid-template-columns: 1.15fr 1fr; gap: 0 8mm; }
-    article .small { font-size: 9pt; }
+    article .small { font-size: 9pt; line-height: 1.25; }
     h3 { margin-top: 0.4rem; }
   }
 `;
