@@ -6,7 +6,8 @@ const english = {
   title: (openNow: number, all: number, age: number, when: string): string =>
     `The years ahead: with ${amount(openNow)} of ${amount(all)} emitters open now, open more at the age of ${amount(age, 2)} years, ${when}`,
   full: "The years ahead: all emitters may be open",
-  what: "Roots are taken as wide as the canopy, an emitter as useful once its wetted circle touches them; dig before you open more.",
+  what: (): string =>
+    `Bars: ${unitText("water")} a tree and day; below them the age, and how many emitters are open of all. Roots are taken as wide as the canopy, an emitter as useful once its wetted circle touches them; dig before you open more.`,
   age: "Age of the trees now, years",
   et0: "ET0, mm a day",
   summary: (parts: readonly string[]): string => `Litres a day and open emitters by age: ${parts.join("; ")}.`,
@@ -29,7 +30,8 @@ const spanish: typeof english = {
   title: (openNow, all, age, when) =>
     `Los años que vienen: con ${amount(openNow)} de ${amount(all)} emisores abiertos hoy, abra más a la edad de ${amount(age, 2)} años, ${when}`,
   full: "Los años que vienen: todos los emisores pueden estar abiertos",
-  what: "Las raíces se toman tan anchas como la copa, y un emisor como útil cuando su círculo mojado las toca; cave antes de abrir más.",
+  what: () =>
+    `Barras: ${unitText("water")} por árbol y día; debajo la edad, y cuántos emisores están abiertos de todos. Las raíces se toman tan anchas como la copa, y un emisor como útil cuando su círculo mojado las toca; cave antes de abrir más.`,
   age: "Edad de los árboles hoy, años",
   et0: "ET0, mm al día",
   summary: (parts) => `Litros al día y emisores abiertos por edad: ${parts.join("; ")}.`,

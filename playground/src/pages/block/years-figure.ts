@@ -91,7 +91,7 @@ export class YearsFigure extends LitElement {
           @number-changed=${(e: CustomEvent<number>) => this.#tell(e.detail)}></rl-number-field>
       </div>
       <rl-age-stairs .steps=${steps} .nowYears=${now}></rl-age-stairs>
-      <p class="small">${w.what}</p>
+      <p class="small">${w.what()}</p>
       <rl-number-table .data=${table}></rl-number-table></figure>`;
   }
 
