@@ -138,6 +138,7 @@ describe("the description of a table has its header, and its cells are of the ty
     [["need", dataPath("demo/need.json")]],
     [["need", dataPath("demo/need-young.json")]],
     [["plan", dataPath("demo/plan.json")]],
+    [["advise", scenario, "--members", "1", "--from-day", "1", "--days", "2"]],
     [["weather", dataPath("demo/weather.csv")]],
     [["weather", dataPath("weather/malaga-2011.csv")]],
     [["weather", dataPath("messy/s07_tensiometer_sheet_totals_row_duplicate_headers.csv")]],
