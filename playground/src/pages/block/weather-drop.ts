@@ -1,67 +1,42 @@
-import { html, LitElement, nothing, type TemplateResult } from "lit";
-import type { DailyWeather, Understood } from "rootledger/weather";
-import "../../fields/file-field.js";
+import { html, nothing, type TemplateResult } from "lit";
+import type { DailyWeather } from "rootledger/weather";
 import "../../fields/number-field.js";
 import { keepWeather, type OwnWeather } from "../../state/own-weather.js";
 import { dataWords } from "../../text/data-words.js";
-import { refusedView, understoodView } from "./understood-view.js";
-import { weatherDropStyles } from "./weather-drop-styles.js";
-
-type Read = Extract<Understood, { ok: true }>;
+import { FileDrop, type ReadFile } from "../file-drop.js";
+import { fileDropStyles } from "../file-drop-styles.js";
 
 const leastDays = 10;
 const neededColumns = ["tMinC", "tMaxC", "rainMm"] as const;
 
 /** A file of weather: dropped, read, shown as it was understood, and only then used. */
-export class WeatherDrop extends LitElement {
+export class WeatherDrop extends FileDrop {
   static override properties = {
     current: { type: String },
     own: { type: Boolean },
-    understood: { state: true },
-    busy: { state: true },
-    full: { state: true },
     place: { state: true },
   };
   /** Name of the weather in use. */
   declare current: string;
   declare own: boolean;
-  declare understood: Understood | undefined;
-  declare busy: boolean;
-  declare full: boolean;
   declare place: { readonly latitudeDeg: number; readonly elevationM: number };
 
-  static override styles = weatherDropStyles;
-
-  #bytes = new Uint8Array();
-  #name = "";
-  #answers: Record<string, string> = {};
+  static override styles = fileDropStyles;
 
   constructor() {
     super();
     this.current = "";
     this.own = false;
-    this.busy = false;
-    this.full = false;
     this.place = { latitudeDeg: -33, elevationM: 100 };
   }
 
   override render(): TemplateResult {
     const w = dataWords();
     return html`<h2>${w.heading}</h2><p>${w.now(this.current)} ${this.own ? html`<button type="button" @click=${() => this.#use(undefined)}>${w.back}</button>` : nothing}</p>
-      <rl-file-field drop .label=${w.drop} accept=".csv,.txt,.dat,.json,.tsv" @file-chosen=${(e: CustomEvent<File>) => void this.#take(e.detail)}></rl-file-field>
-      <p class="small">${w.stays}</p>
-      <div role="status">${this.busy ? html`<p>${w.reading}</p>` : nothing}${this.full ? html`<p class="failed">${w.full}</p>` : nothing}</div>
-      ${this.#answer()}`;
+      ${this.dropPlace(w.drop, w.full)}`;
   }
 
-  #answer(): TemplateResult | typeof nothing {
-    const { understood } = this;
-    if (!understood) return nothing;
-    if (understood.ok) return html`${understoodView(understood)}${this.#offer(understood)}`;
-    return refusedView(understood, this.#name, (key, value) => void this.#say(key, value));
-  }
-
-  #offer(read: Read): TemplateResult {
+  protected override offer(read: ReadFile): TemplateResult {
     const w = dataWords();
     const days = read.daily && usableDays(read.daily.weather);
     if (!days || !read.daily) return html`<p class="failed">${w.noDays}</p>`;
@@ -75,37 +50,18 @@ export class WeatherDrop extends LitElement {
       <button type="button" class="strong" @click=${() => void this.#accept(weather)}>${w.use(days.count, weather.startDate)}</button></div>`;
   }
 
-  async #take(file: File): Promise<void> {
-    this.#bytes = new Uint8Array(await file.arrayBuffer());
-    this.#name = file.name;
-    this.#answers = {};
-    await this.#read();
-  }
-
-  async #say(key: string, value: string): Promise<void> {
-    this.#answers = { ...this.#answers, [key]: value };
-    await this.#read();
-  }
-
-  async #read(): Promise<void> {
-    this.busy = true;
-    const { understandStationFile } = await import("rootledger/weather");
-    await new Promise((resolve) => setTimeout(resolve));
-    this.understood = understandStationFile(this.#bytes, this.#answers);
-    if (this.understood.ok) {
-      const { latitudeDeg, elevationM } = this.understood.report.site;
-      this.place = {
-        latitudeDeg: latitudeDeg ?? this.place.latitudeDeg,
-        elevationM: elevationM ?? this.place.elevationM,
-      };
-    }
-    this.busy = false;
+  protected override understoodNow({ report }: ReadFile): void {
+    const { latitudeDeg, elevationM } = report.site;
+    this.place = {
+      latitudeDeg: latitudeDeg ?? this.place.latitudeDeg,
+      elevationM: elevationM ?? this.place.elevationM,
+    };
   }
 
   async #accept(weather: DailyWeather): Promise<void> {
     const { formatDailyWeather } = await import("rootledger/weather");
     this.#use({
-      name: this.#name,
+      name: this.fileName,
       text: formatDailyWeather(weather),
       ...this.place,
       et0Method: weather.et0Mm.every((mm) => mm >= 0) ? "given" : "penman-monteith",

@@ -1,7 +1,7 @@
 import { css } from "lit";
 
-/** Styles of the place where weather files come in. */
-export const weatherDropStyles = css`
+/** Styles of a place where files come in. */
+export const fileDropStyles = css`
   :host { display: block; border-top: 1px solid var(--rule); padding: 0.9rem 0; }
   h2 { font-size: var(--size-body); font-weight: 650; margin: 0 0 0.3rem; }
   p { margin: 0.3rem 0; }

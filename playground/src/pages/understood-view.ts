@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Understood } from "rootledger/weather";
-import { dataWords } from "../../text/data-words.js";
-import { whole } from "../../text/number-format.js";
+import { dataWords } from "../text/data-words.js";
+import { whole } from "../text/number-format.js";
 
 /** What was understood of a file: its form, its columns, what was taken for granted, changed, left odd or not read. */
 export function understoodView({ report, daily }: Extract<Understood, { ok: true }>): TemplateResult {
