@@ -14,9 +14,9 @@ export const convergenceWords = {
   flips: "A finer run turns these verdicts:",
   noFlips: "No verdict between programmes turns in a finer run.",
   safe: (change: number): string =>
-    `Safe step: thetaChangePerStep ${change}; no measure is farther than its floor from a run at 0.00125.`,
+    `Safe step: thetaDoubtPerStep ${change}; no measure is farther than its floor from a run at 0.00125.`,
   noSafe:
-    "Neither 0.005 nor 0.0025 comes within the floors of a run at 0.00125: give thetaChangePerStep 0.00125 or less.",
+    "Neither 0.005 nor 0.0025 comes within the floors of a run at 0.00125: give thetaDoubtPerStep 0.00125 or less.",
   layersFine: "Layers of half the height move no measure beyond its floor.",
   layersCoarse:
     "Layers of half the height move a measure beyond its floor: differences of that size mean nothing here.",

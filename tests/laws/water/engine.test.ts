@@ -75,7 +75,7 @@ describe("laws of the bucket engine", () => {
       const scenario = scenarioWith({ texture, days: 14, programme: calendar("daily", 1, 1, 133) });
       const usual = simulate(scenario);
       const applied = measure(usual, "applied").values[0];
-      for (const options of [{ thetaChangePerStep: 0.0025 }, { lanes: 16 }]) {
+      for (const options of [{ thetaDoubtPerStep: 0.0025 }, { lanes: 16 }]) {
         const finer = simulate(scenario, options);
         const change = (id: string): number => Math.abs(measure(finer, id).values[0] - measure(usual, id).values[0]);
         expect(change("transpiration-ratio"), JSON.stringify(options)).toBeLessThan(0.04);

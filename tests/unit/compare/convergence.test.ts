@@ -15,7 +15,7 @@ const comparison: Comparison = {
 
 test("tells what halving step and layers changes for each programme, and which step is safe", () => {
   const { finenesses, rows, flips, safeThetaChangePerStep, layersFine } = convergence(comparison);
-  expect(finenesses[0]).toEqual({ thetaChangePerStep: 0.005, layerParts: 1 });
+  expect(finenesses[0]).toEqual({ thetaDoubtPerStep: 0.005, layerParts: 1 });
   expect(rows).toHaveLength(2 * 4);
   for (const { usual, changes, floor, unit } of rows) {
     expect(changes).toHaveLength(finenesses.length);

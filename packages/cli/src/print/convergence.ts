@@ -30,5 +30,5 @@ export function convergenceText(
   ].join("");
 }
 
-const finenessText = ({ thetaChangePerStep, layerParts }: Fineness): string =>
-  layerParts === 1 ? `${words.step} ${thetaChangePerStep}` : `${thetaChangePerStep}, ${words.halfLayers}`;
+const finenessText = ({ thetaDoubtPerStep, layerParts }: Fineness): string =>
+  layerParts === 1 ? `${words.step} ${thetaDoubtPerStep}` : `${thetaDoubtPerStep}, ${words.halfLayers}`;

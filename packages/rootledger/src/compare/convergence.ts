@@ -8,18 +8,18 @@ import { floorOf } from "./floors.js";
 
 /** How fine a run is: how much change of theta may be in doubt in a sub-step, and into how many each layer is cut. */
 export interface Fineness {
-  readonly thetaChangePerStep: number;
+  readonly thetaDoubtPerStep: number;
   readonly layerParts: number;
 }
 
 /** The usual step and layers, then half the step, a quarter of it, layers of half the height, and half of both. */
 const usualStep = 0.005;
 const finenesses: readonly Fineness[] = [
-  { thetaChangePerStep: usualStep, layerParts: 1 },
-  { thetaChangePerStep: usualStep / 2, layerParts: 1 },
-  { thetaChangePerStep: usualStep / 4, layerParts: 1 },
-  { thetaChangePerStep: usualStep, layerParts: 2 },
-  { thetaChangePerStep: usualStep / 2, layerParts: 2 },
+  { thetaDoubtPerStep: usualStep, layerParts: 1 },
+  { thetaDoubtPerStep: usualStep / 2, layerParts: 1 },
+  { thetaDoubtPerStep: usualStep / 4, layerParts: 1 },
+  { thetaDoubtPerStep: usualStep, layerParts: 2 },
+  { thetaDoubtPerStep: usualStep / 2, layerParts: 2 },
 ];
 
 const told = ["airless", "thirsty", "below-roots", "transpiration"] as const;
@@ -56,7 +56,7 @@ export interface Convergence {
 
 /**
  * What halving the step and the layers changes in airless and thirsty root-hours, drainage and uptake, and whether a verdict between
- * programmes flips. The bucket engine chooses its own steps: they end where more than `thetaChangePerStep` of the change of
+ * programmes flips. The bucket engine chooses its own steps: they end where more than `thetaDoubtPerStep` of the change of
  * some cell would be in doubt, so this is the dt to halve. Five runs of each programme on each soil, mean tree.
  *
  * @throws RangeError as `simulate`, for Richards' equation, or if a run fails on the way.
@@ -73,13 +73,13 @@ export function convergence(
   const { onRun, ...choice } = options;
   const all = finenesses.length * soils.length * programmes.length;
   let done = 0;
-  const armsAt = ({ thetaChangePerStep, layerParts }: Fineness): Arm[] =>
+  const armsAt = ({ thetaDoubtPerStep, layerParts }: Fineness): Arm[] =>
     soils.flatMap((soil) =>
       programmes.map((programme) => {
         const result = simulate(scenarioOf(comparison, soil, programme), {
           ...everyPart(comparison),
           ...choice,
-          thetaChangePerStep,
+          thetaDoubtPerStep,
           cutLayers: (edges) => cutInto(edges, layerParts),
         });
         if (result.status.kind !== "finished") {

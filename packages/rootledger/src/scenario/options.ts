@@ -39,7 +39,7 @@ export interface SimulateOptions {
   /** Makes finer layers of the layer edges chosen for the profile, which must stay among them; see `convergence`. */
   readonly cutLayers?: (edgesCm: number[]) => number[];
   /** How much change of theta may be in doubt in a sub-step, m3/m3; default 0.005. */
-  readonly thetaChangePerStep?: number;
+  readonly thetaDoubtPerStep?: number;
   /** Name of the part of the season of each day, by which root-hours are booked; default limit periods, else the crop's stages, else months. */
   readonly partOfDay?: readonly string[];
   /** Hours whose theta is kept for every cell of the mean tree. */

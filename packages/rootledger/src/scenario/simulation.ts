@@ -116,7 +116,7 @@ export function createSimulation(scenario: Scenario, options: SimulateOptions = 
     bottom,
     ...(cracks === undefined ? {} : { bypass: cracks }),
     ...evaporationOf(scenario),
-    ...(options.thetaChangePerStep === undefined ? {} : { thetaChangePerStep: options.thetaChangePerStep }),
+    ...(options.thetaDoubtPerStep === undefined ? {} : { thetaDoubtPerStep: options.thetaDoubtPerStep }),
   });
   const initial = thetaAtHead(ground, headFromTension(scenario.start.tensionKPa));
   const trees = treeNames.map((name) =>

@@ -34,7 +34,7 @@ export interface WaterSetup {
   /** Cracks: this share of what enters a lane from the surface goes straight to the layer that holds `toDepthCm`. Default none. */
   readonly bypass?: { readonly fraction: number; readonly toDepthCm: number };
   /** How much of a cell's change of theta in one sub-step may be in doubt (`chooseStep`), m3/m3; default 0.005. Smaller is slower and closer to the exact answer. */
-  readonly thetaChangePerStep?: number;
+  readonly thetaDoubtPerStep?: number;
 }
 
 const longestStepH = 1;
@@ -71,7 +71,7 @@ export function bucketEngine(setup: WaterSetup): WaterEngine {
   const pond = pondWork(ground, lines, innerEdge);
   const { surface } = pond;
   /** Length of the step and the doubt it may have (`chooseStep`); in an array so that passing them on allocates nothing. */
-  const stepH = Float64Array.of(0, setup.thetaChangePerStep ?? 0.005);
+  const stepH = Float64Array.of(0, setup.thetaDoubtPerStep ?? 0.005);
   /** Water taken by roots and evaporation, and by evaporation alone, cm3/h. */
   const sink = new Float64Array(cells);
   const evaporation = new Float64Array(lanes);

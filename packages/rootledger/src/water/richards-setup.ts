@@ -30,7 +30,7 @@ export interface RichardsOptions {
 }
 
 /** The scenario's ground, roots, lines and processes, with the edges and the solver's options. */
-export interface RichardsSetup extends Omit<WaterSetup, "thetaChangePerStep" | "bypass"> {
+export interface RichardsSetup extends Omit<WaterSetup, "thetaDoubtPerStep" | "bypass"> {
   /** Default closed. */
   readonly outer?: OuterEdge;
   /** Default offered. */
