@@ -1,32 +1,22 @@
 import { type AdviceQuestion, type AdviseOptions, advise, checkAdvice } from "rootledger/advise";
 import { defaultPriors } from "rootledger/chance";
-import { parseScenario, type Scenario } from "rootledger/scenario";
+import type { Scenario } from "rootledger/scenario";
 import { type AdviseAsked, adviseAsked } from "./advise-flags.js";
 import { exit, type Io } from "./io.js";
 import { adviceText } from "./print/advice.js";
 import { adviceTable } from "./print/advice-table.js";
-import { faultLines } from "./print/faults.js";
 import { jsonText } from "./print/json.js";
 import { tableText } from "./print/table.js";
 import { progress } from "./progress.js";
-import { readInput } from "./read-input.js";
+import { readScenario } from "./read-scenario.js";
+import { Refused, usable } from "./refused.js";
 import type { Asked } from "./run.js";
 import { words } from "./words.js";
 
 /** `rootledger advise FILE`: programmes of the same water that are better than today's in something. */
 export async function adviseCommand({ file, output, flags }: Asked, io: Io): Promise<number> {
-  const asked = adviseAsked(flags);
-  if (typeof asked === "string") {
-    io.stderr(`${asked}; ${words.seeHelp}\n`);
-    return exit.faults;
-  }
-  const input = await readInput(file, io);
-  const parsed = input.ok ? parseScenario(input.value, input.files) : input;
-  if (!parsed.ok) {
-    io.stderr(faultLines(parsed.faults));
-    return exit.faults;
-  }
-  const { scenario, defaultsUsed, notes } = parsed;
+  const asked = usable(adviseAsked(flags));
+  const { scenario, defaultsUsed, notes } = await readScenario(file, io);
   const question = questionOf(scenario, asked);
   const workers = io.adviceWorkers?.(asked.workers);
   const tell = progress(io);
@@ -51,8 +41,7 @@ export async function adviseCommand({ file, output, flags }: Asked, io: Io): Pro
     return exit.done;
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
-    io.stderr(`${file}: ${error.message}\n`);
-    return exit.faults;
+    throw new Refused(`${file}: ${error.message}\n`);
   } finally {
     workers?.close();
   }

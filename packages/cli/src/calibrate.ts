@@ -1,38 +1,27 @@
 import { levenbergMarquardt } from "ml-levenberg-marquardt";
 import { calibrate, dampedLeastSquares, parseMoisture } from "rootledger/calibrate";
 import { defaultPriors } from "rootledger/chance";
-import { parseScenario } from "rootledger/scenario";
 import { calibrateAsked, strangeName } from "./calibrate-flags.js";
 import { exit, type Io } from "./io.js";
 import { calibrationText } from "./print/calibration.js";
-import { faultLines } from "./print/faults.js";
 import { jsonText } from "./print/json.js";
-import { type InputFault, readInput, readText } from "./read-input.js";
+import { readText } from "./read-input.js";
+import { readScenario } from "./read-scenario.js";
+import { faulty, usable } from "./refused.js";
 import type { Asked } from "./run.js";
 import { words } from "./words.js";
 import { calibrateWords } from "./words-calibrate.js";
 
 /** `rootledger calibrate FILE --readings CSV`: a few unknowns fitted to soil-moisture records. */
 export async function calibrateCommand({ file, output, flags }: Asked, io: Io): Promise<number> {
-  const refuse = (faults: readonly InputFault[]): number => {
-    io.stderr(faultLines(faults));
-    return exit.faults;
-  };
-  const asked = calibrateAsked(flags);
-  if (typeof asked === "string") {
-    io.stderr(`${asked}; ${words.seeHelp}\n`);
-    return exit.faults;
-  }
-  const input = await readInput(file, io);
-  const parsed = input.ok ? parseScenario(input.value, input.files) : input;
-  if (!parsed.ok) return refuse(parsed.faults);
-  const { scenario, defaultsUsed } = parsed;
+  const asked = usable(calibrateAsked(flags));
+  const { scenario, defaultsUsed } = await readScenario(file, io);
   const { readingsFile, fit, blockDays, noiseTheta } = asked;
   const text = await readText(readingsFile, io);
-  if (!text.ok) return refuse([{ path: readingsFile, received: text.reason, rule: words.notReadable }]);
+  if (!text.ok) throw faulty([{ path: readingsFile, received: text.reason, rule: words.notReadable }]);
   const records = parseMoisture(text.text, scenario.season);
   if (!records.ok) {
-    return refuse(records.faults.map((fault) => ({ ...fault, path: `${readingsFile} ${fault.path}`.trim() })));
+    throw faulty(records.faults.map((fault) => ({ ...fault, path: `${readingsFile} ${fault.path}`.trim() })));
   }
   const priors = defaultPriors({ block: scenario.block, soils: [scenario.soil] }).unknowns.filter(
     ({ spread }) => spread.kind !== "choice",
@@ -40,7 +29,7 @@ export async function calibrateCommand({ file, output, flags }: Asked, io: Io): 
   const known = priors.map(({ id }) => id);
   const strange = strangeName(fit, known);
   if (strange !== undefined) {
-    return refuse([{ path: "--fit", received: strange, rule: `${calibrateWords.fitNames} ${known.join(", ")}` }]);
+    throw faulty([{ path: "--fit", received: strange, rule: `${calibrateWords.fitNames} ${known.join(", ")}` }]);
   }
   const leastSquares = dampedLeastSquares(levenbergMarquardt);
   try {
@@ -52,6 +41,6 @@ export async function calibrateCommand({ file, output, flags }: Asked, io: Io): 
     return exit.done;
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
-    return refuse([{ path: readingsFile, received: `${records.readings.length} readings`, rule: error.message }]);
+    throw faulty([{ path: readingsFile, received: `${records.readings.length} readings`, rule: error.message }]);
   }
 }

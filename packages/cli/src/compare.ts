@@ -8,12 +8,12 @@ import { exit, type Io } from "./io.js";
 import { armsText } from "./print/arms.js";
 import { comparisonText } from "./print/comparison.js";
 import { ensembleText } from "./print/ensemble.js";
-import { faultLines } from "./print/faults.js";
 import { jsonText } from "./print/json.js";
 import { armsTable, ensembleTable, measuresTable } from "./print/measure-tables.js";
 import { tableText } from "./print/table.js";
 import { progress } from "./progress.js";
 import { readInput } from "./read-input.js";
+import { misused, sound } from "./refused.js";
 import type { Asked } from "./run.js";
 import { words } from "./words.js";
 
@@ -28,23 +28,12 @@ export async function compareCommand({ file, output, engine, flags }: Asked, io:
       : keep !== undefined && arms === undefined
         ? words.keepNeedsArms
         : [asked, names].find((one) => typeof one === "string");
-  if (typeof misuse === "string" || typeof asked === "string" || typeof names === "string") {
-    io.stderr(`${misuse}; ${words.seeHelp}\n`);
-    return exit.faults;
-  }
-  const input = await readInput(file, io);
-  const parsed = input.ok ? parseComparison(input.value, input.files) : input;
-  if (!parsed.ok || !input.ok) {
-    io.stderr(faultLines(parsed.ok ? [] : parsed.faults));
-    return exit.faults;
-  }
+  if (typeof misuse === "string" || typeof asked === "string" || typeof names === "string") throw misused(`${misuse}`);
+  const input = sound(await readInput(file, io));
+  const parsed = sound(parseComparison(input.value, input.files));
   const { defaultsUsed, notes } = parsed;
   const comparison = engine === undefined ? parsed.comparison : { ...parsed.comparison, engine };
-  const read = asked === undefined ? undefined : await readPlan(comparison, input.value, asked, io);
-  if (read !== undefined && !read.ok) {
-    io.stderr(faultLines(read.faults));
-    return exit.faults;
-  }
+  const read = asked === undefined ? undefined : sound(await readPlan(comparison, input.value, asked, io));
   const tell = progress(io);
   const result = compare(comparison, { defaultsUsed, onArm: (done, all) => tell(`${done} of ${all} runs done`) });
   const draws =

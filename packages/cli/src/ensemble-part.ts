@@ -4,8 +4,8 @@ import { type EnsemblePlan, type Executor, memberRun, oneThread } from "rootledg
 import type { EnsembleAsked } from "./ensemble-flags.js";
 import { exit, type Io } from "./io.js";
 import { diskFault } from "./merge.js";
-import { faultLines } from "./print/faults.js";
 import { jsonText } from "./print/json.js";
+import { faulty } from "./refused.js";
 import { DiskFault } from "./shards/disk.js";
 import { ensembleHead, type PartHead, type Said } from "./shards/head.js";
 import { partName, partOf } from "./shards/part.js";
@@ -41,8 +41,7 @@ export async function ensemblePart(request: PartRequest, io: Io): Promise<number
     const before = there ? await readPart(disk, folder, path) : undefined;
     if (before?.ok && before.part.ensemble.input !== head.input) {
       const received = before.part.ensemble.input;
-      io.stderr(faultLines([{ path, received, rule: words.otherEnsemble }]));
-      return exit.faults;
+      throw faulty([{ path, received, rule: words.otherEnsemble }]);
     }
     const whole = before?.ok && (await fileFaults(disk, before.part)).length === 0;
     const done = whole ? before.part : await runPart({ plan, head, part, folder, disk, executor, onProgress });
@@ -51,8 +50,7 @@ export async function ensemblePart(request: PartRequest, io: Io): Promise<number
     return exit.done;
   } catch (error) {
     if (!(error instanceof DiskFault)) throw error;
-    io.stderr(faultLines([diskFault(error)]));
-    return exit.faults;
+    throw faulty([diskFault(error)]);
   }
 }
 

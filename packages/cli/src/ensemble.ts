@@ -14,41 +14,24 @@ import { readPlan } from "./ensemble-plan.js";
 import { exit, type Io } from "./io.js";
 import { parseEither } from "./parse-either.js";
 import { ensembleText } from "./print/ensemble.js";
-import { faultLines } from "./print/faults.js";
 import { jsonText } from "./print/json.js";
 import { ensembleTable, rankingTable } from "./print/measure-tables.js";
 import { rankingText } from "./print/ranking.js";
 import { tableText } from "./print/table.js";
 import { progress } from "./progress.js";
 import { readInput } from "./read-input.js";
+import { misused, sound, usable } from "./refused.js";
 import type { Asked } from "./run.js";
-import { words } from "./words.js";
 import { shardWords } from "./words-shards.js";
 
 /** `rootledger ensemble FILE`: a comparison's programmes, or one scenario's, over draws of what is unknown. */
 export async function ensembleCommand({ file, output, engine, flags }: Asked, io: Io): Promise<number> {
-  const asked = ensembleAsked(flags);
-  if (typeof asked === "string") {
-    io.stderr(`${asked}; ${words.seeHelp}\n`);
-    return exit.faults;
-  }
-  if (asked.out !== undefined && (output === "csv" || output === "schema")) {
-    io.stderr(`${shardWords.noCsvOfShard}; ${words.seeHelp}\n`);
-    return exit.faults;
-  }
-  const input = await readInput(file, io);
-  const parsed = parseEither(input);
-  if (!parsed.ok || !input.ok) {
-    io.stderr(faultLines(parsed.ok ? [] : parsed.faults));
-    return exit.faults;
-  }
+  const asked = usable(ensembleAsked(flags));
+  if (asked.out !== undefined && (output === "csv" || output === "schema")) throw misused(shardWords.noCsvOfShard);
+  const input = sound(await readInput(file, io));
+  const parsed = sound(parseEither(input));
   const comparison = engine === undefined ? parsed.comparison : { ...parsed.comparison, engine };
-  const read = await readPlan(comparison, input.value, asked, io);
-  if (!read.ok) {
-    io.stderr(faultLines(read.faults));
-    return exit.faults;
-  }
-  const { plan, members } = read;
+  const { plan, members } = sound(await readPlan(comparison, input.value, asked, io));
   const { defaultsUsed, notes } = parsed;
   const said = { inputsKey: inputsKey(comparison), defaultsUsed, notes };
   if (asked.rank !== undefined) {

@@ -2,11 +2,11 @@ import { version } from "rootledger";
 import { createTally, type EnsembleResult, talliedResult } from "rootledger/chance";
 import { exit, type Io } from "./io.js";
 import { ensembleText } from "./print/ensemble.js";
-import { faultLines } from "./print/faults.js";
 import { jsonText } from "./print/json.js";
 import { ensembleTable } from "./print/measure-tables.js";
 import { tableText } from "./print/table.js";
 import type { InputFault } from "./read-input.js";
+import { faulty, sound } from "./refused.js";
 import type { Asked } from "./run.js";
 import { partFaults } from "./shards/check-parts.js";
 import { type Disk, DiskFault } from "./shards/disk.js";
@@ -23,12 +23,7 @@ export async function mergeCommand({ file, moreFiles, output, flags }: Asked, io
   const { disk } = io;
   if (disk === undefined) throw new Error(words.noDisk);
   try {
-    const read = await readParts(disk, [file, ...moreFiles]);
-    if (!read.ok) {
-      io.stderr(faultLines(read.faults));
-      return exit.faults;
-    }
-    const { parts } = read;
+    const { parts } = sound(await readParts(disk, [file, ...moreFiles]));
     const { out } = flags;
     if (out !== undefined) await mergeTables(disk, parts, out);
     const { result, said } = await answerOf(disk, parts);
@@ -37,8 +32,7 @@ export async function mergeCommand({ file, moreFiles, output, flags }: Asked, io
     return exit.done;
   } catch (error) {
     if (!(error instanceof DiskFault)) throw error;
-    io.stderr(faultLines([diskFault(error)]));
-    return exit.faults;
+    throw faulty([diskFault(error)]);
   }
 }
 

@@ -3,12 +3,12 @@ import { filesNamed, type PracticeAccounts, parseNeed, practiceAccounts } from "
 import { type Practice, practiceRatios, waterNeed } from "rootledger/tree";
 import { exit, type Io } from "./io.js";
 import { needFileOf } from "./need-flags.js";
-import { faultLines } from "./print/faults.js";
 import { jsonText } from "./print/json.js";
 import { needText } from "./print/need.js";
 import { needTable } from "./print/need-table.js";
 import { tableText } from "./print/table.js";
-import { type InputFault, readInput } from "./read-input.js";
+import { readInput } from "./read-input.js";
+import { faulty, misused, Refused, sound } from "./refused.js";
 import type { Asked } from "./run.js";
 import { stationText } from "./station-text.js";
 import { words } from "./words.js";
@@ -16,37 +16,23 @@ import { words } from "./words.js";
 /** `rootledger need FILE`, or the same by options. */
 export async function needCommand({ file, output, flags }: Asked, io: Io): Promise<number> {
   const byOptions = Object.keys(flags).length > 0;
-  if (byOptions === (file !== "")) {
-    io.stderr(`${words.fileOrOptions}; ${words.seeHelp}\n`);
-    return exit.faults;
-  }
-  const refused = (faults: readonly InputFault[]): number => {
-    io.stderr(faultLines(faults));
-    return exit.faults;
-  };
-  const input = byOptions ? ({ ok: true, value: needFileOf(flags) } as const) : await readInput(file, io);
-  if (!input.ok) return refused(input.faults);
+  if (byOptions === (file !== "")) throw misused(words.fileOrOptions);
+  const input = byOptions ? { value: needFileOf(flags) } : sound(await readInput(file, io));
   const folder = byOptions ? "" : dirname(resolve(file));
   const files: Record<string, string> = {};
   const seen: string[] = [];
   for (const name of filesNamed(input.value)) {
     const text = await stationText(resolve(folder, name), io);
-    if (!text.ok && "question" in text) {
-      io.stderr(text.question);
-      return exit.faults;
-    }
-    if (!text.ok) return refused(text.faults);
+    if (!text.ok) throw "question" in text ? new Refused(text.question) : faulty(text.faults);
     files[name] = text.text;
     seen.push(...text.notes);
   }
-  const parsed = parseNeed(input.value, files);
-  if (!parsed.ok) return refused(parsed.faults);
+  const parsed = sound(parseNeed(input.value, files));
   const { name, question, practice: given, scenario } = parsed;
   const need = waterNeed(question);
   const practice = practiceRatios(question, given);
   const canopy = question.tree.canopyDiameterM;
   const run = scenario === undefined ? undefined : await runPractices(resolve(folder, scenario), given, canopy, io);
-  if (run !== undefined && !run.ok) return refused(run.faults);
   const notes = [...new Set([...seen, ...parsed.notes, ...(run?.notes ?? [])])];
   const answer = { name, question, need, practice, accounts: run?.accounts ?? [], notes };
   const defaultsUsed = [...parsed.defaultsUsed, ...(run?.defaultsUsed ?? [])];
@@ -56,16 +42,13 @@ export async function needCommand({ file, output, flags }: Asked, io: Io): Promi
   return exit.done;
 }
 
-type Run = Extract<PracticeAccounts, { ok: true }> | { readonly ok: false; readonly faults: readonly InputFault[] };
-
 async function runPractices(
   path: string,
   given: readonly Practice[],
   canopyM: number | undefined,
   io: Io,
-): Promise<Run> {
-  const input = await readInput(path, io);
-  if (!input.ok) return input;
+): Promise<Extract<PracticeAccounts, { ok: true }>> {
+  const input = sound(await readInput(path, io));
   const practices = given.map((one) => (canopyM === undefined ? one : { canopyDiameterM: canopyM, ...one }));
-  return practiceAccounts(input.value, input.files, practices);
+  return sound(practiceAccounts(input.value, input.files, practices));
 }

@@ -1,23 +1,17 @@
 import { yearsPlan } from "rootledger/advise";
 import { parsePlan } from "rootledger/scenario";
 import { exit, type Io } from "./io.js";
-import { faultLines } from "./print/faults.js";
 import { jsonText } from "./print/json.js";
 import { planText } from "./print/plan.js";
 import { planTable } from "./print/plan-table.js";
 import { tableText } from "./print/table.js";
 import { readInput } from "./read-input.js";
+import { sound } from "./refused.js";
 import type { Asked } from "./run.js";
 
 /** `rootledger plan FILE`: canopy, litres, open emitters and nutrients by year. */
 export async function planCommand({ file, output }: Asked, io: Io): Promise<number> {
-  const input = await readInput(file, io);
-  const parsed = input.ok ? parsePlan(input.value) : input;
-  if (!parsed.ok) {
-    io.stderr(faultLines(parsed.faults));
-    return exit.faults;
-  }
-  const { plan, defaultsUsed } = parsed;
+  const { plan, defaultsUsed } = sound(parsePlan(sound(await readInput(file, io)).value));
   const { offsetsM, emitterSpacingM, treeSpacingM, rowSpacingM, sector, ...rest } = plan;
   const years = yearsPlan({
     ...rest,

@@ -15,6 +15,7 @@ import { mergeCommand, mergeFlags } from "./merge.js";
 import { needCommand } from "./need.js";
 import { needFlags } from "./need-flags.js";
 import { planCommand } from "./plan.js";
+import { misused, Refused, usable } from "./refused.js";
 import { schemaCommand } from "./schema.js";
 import { sheetCommand } from "./sheet.js";
 import { sheetFlags } from "./sheet-flags.js";
@@ -79,19 +80,17 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
   try {
     return await answer(argv, io);
   } catch (error) {
+    if (error instanceof Refused) {
+      io.stderr(error.message);
+      return exit.faults;
+    }
     io.stderr(`${words.internal} ${error instanceof Error ? error.message : String(error)}\n`);
     return exit.internal;
   }
 }
 
 async function answer(argv: readonly string[], io: Io): Promise<number> {
-  const misused = (what: string): number => {
-    io.stderr(`${what}; ${words.seeHelp}\n`);
-    return exit.faults;
-  };
-  const read = readArguments(argv);
-  if (typeof read === "string") return misused(read);
-  const { values, positionals, flags } = read;
+  const { values, positionals, flags } = usable(readArguments(argv));
   const [name, file, ...moreFiles] = positionals;
   if (values.version) {
     io.stdout(`${version}\n`);
@@ -101,23 +100,23 @@ async function answer(argv: readonly string[], io: Io): Promise<number> {
     io.stdout(words.help);
     return exit.done;
   }
-  if (name === undefined) return misused(words.noCommand);
+  if (name === undefined) throw misused(words.noCommand);
   const command = Object.hasOwn(commands, name) ? commands[name] : undefined;
-  if (command === undefined) return misused(`${words.unknownCommand} ${name}`);
+  if (command === undefined) throw misused(`${words.unknownCommand} ${name}`);
   const several = command.file === "several" || command.file === "folders";
-  if (command.file === "needed" && (file === undefined || moreFiles.length > 0)) return misused(words.oneFile);
-  if (several && file === undefined) return misused(words.fileNeeded);
-  if (moreFiles.length > 0 && !several) return misused(words.atMostOneFile);
+  if (command.file === "needed" && (file === undefined || moreFiles.length > 0)) throw misused(words.oneFile);
+  if (several && file === undefined) throw misused(words.fileNeeded);
+  if (moreFiles.length > 0 && !several) throw misused(words.atMostOneFile);
   const answers = values.answer ?? [];
-  if (answers.length > 0 && command.file !== "several") return misused(`--answer ${words.notAnOption} ${name}`);
+  if (answers.length > 0 && command.file !== "several") throw misused(`--answer ${words.notAnOption} ${name}`);
   const strange = Object.keys(flags).find((flag) => !(command.flags ?? []).includes(flag));
-  if (strange !== undefined) return misused(`--${strange} ${words.notAnOption} ${name}`);
+  if (strange !== undefined) throw misused(`--${strange} ${words.notAnOption} ${name}`);
   const outputs = (["json", "csv", "schema"] as const).filter((name) => values[name]);
-  if (outputs.length > 1) return misused(words.oneOutput);
-  if ((values.csv || values.schema) && !command.csv) return misused(`${name} ${words.noCsv}`);
+  if (outputs.length > 1) throw misused(words.oneOutput);
+  if ((values.csv || values.schema) && !command.csv) throw misused(`${name} ${words.noCsv}`);
   const { engine } = values;
-  if (engine !== undefined && !command.engine) return misused(`--engine ${words.notAnOption} ${name}`);
-  if (engine !== undefined && engine !== "bucket" && engine !== "richards") return misused(words.unknownEngine);
+  if (engine !== undefined && !command.engine) throw misused(`--engine ${words.notAnOption} ${name}`);
+  if (engine !== undefined && engine !== "bucket" && engine !== "richards") throw misused(words.unknownEngine);
   const output = outputs[0] ?? "table";
   const asked = { file: file ?? "", moreFiles, output, flags, answers } as const;
   return command.run(engine === undefined ? asked : { ...asked, engine }, io);

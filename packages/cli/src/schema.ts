@@ -9,6 +9,7 @@ import {
 } from "rootledger/scenario";
 import { exit, type Io } from "./io.js";
 import { jsonText } from "./print/json.js";
+import { Refused } from "./refused.js";
 import type { Asked } from "./run.js";
 import { words } from "./words.js";
 
@@ -25,10 +26,7 @@ const schemas: Readonly<Record<string, () => unknown>> = {
 /** `rootledger schema NAME`: the JSON Schema of a file that is read or of an answer in JSON. */
 export async function schemaCommand({ file }: Asked, io: Io): Promise<number> {
   const schema = Object.hasOwn(schemas, file) ? schemas[file] : undefined;
-  if (schema === undefined) {
-    io.stderr(`${words.schemaNames} ${Object.keys(schemas).join(", ")}: got ${file}\n`);
-    return exit.faults;
-  }
+  if (schema === undefined) throw new Refused(`${words.schemaNames} ${Object.keys(schemas).join(", ")}: got ${file}\n`);
   io.stdout(jsonText(schema()));
   return exit.done;
 }

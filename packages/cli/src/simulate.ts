@@ -1,25 +1,18 @@
 import { createSimulation } from "rootledger";
-import { everyPart, inputsKey, parseScenario, treesOf } from "rootledger/scenario";
+import { everyPart, inputsKey, treesOf } from "rootledger/scenario";
 import { exit, type Io } from "./io.js";
 import { dayTable } from "./print/day-table.js";
-import { faultLines } from "./print/faults.js";
 import { jsonText } from "./print/json.js";
 import { resultText } from "./print/result.js";
 import { tableText } from "./print/table.js";
 import { progress } from "./progress.js";
-import { readInput } from "./read-input.js";
+import { readScenario } from "./read-scenario.js";
 import type { Asked } from "./run.js";
 
 /** `rootledger simulate FILE`. */
 export async function simulateCommand({ file, output, engine }: Asked, io: Io): Promise<number> {
-  const input = await readInput(file, io);
-  const parsed = input.ok ? parseScenario(input.value, input.files) : input;
-  if (!parsed.ok) {
-    io.stderr(faultLines(parsed.faults));
-    return exit.faults;
-  }
-  const { defaultsUsed, notes } = parsed;
-  const scenario = engine === undefined ? parsed.scenario : { ...parsed.scenario, engine };
+  const { scenario: asSaid, defaultsUsed, notes } = await readScenario(file, io);
+  const scenario = engine === undefined ? asSaid : { ...asSaid, engine };
   const tell = progress(io);
   const simulation = createSimulation(scenario, {
     ...everyPart(scenario),

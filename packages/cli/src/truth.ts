@@ -1,8 +1,8 @@
 import { fileURLToPath } from "node:url";
 import { exit, type Io } from "./io.js";
-import { faultLines } from "./print/faults.js";
 import { jsonText } from "./print/json.js";
 import { truthText } from "./print/truth.js";
+import { sound } from "./refused.js";
 import type { Asked } from "./run.js";
 import { readPublished } from "./truth/read-published.js";
 
@@ -11,12 +11,7 @@ const ownFolder = fileURLToPath(new URL("../../../data/published", import.meta.u
 
 /** `rootledger truth [FOLDER]`. */
 export async function truthCommand({ file, output }: Asked, io: Io): Promise<number> {
-  const read = await readPublished(file === "" ? ownFolder : file, io);
-  if (!read.ok) {
-    io.stderr(faultLines(read.faults));
-    return exit.faults;
-  }
-  const { truth } = read;
+  const { truth } = sound(await readPublished(file === "" ? ownFolder : file, io));
   io.stdout(output === "json" ? jsonText(truth) : truthText(truth));
   return truth.checks.every(({ pass }) => pass) ? exit.done : exit.faults;
 }

@@ -1,23 +1,19 @@
 import { parseComparison, parseScenario } from "rootledger/scenario";
 import { exit, type Io } from "./io.js";
-import { faultLines } from "./print/faults.js";
 import { jsonText } from "./print/json.js";
 import { wrapped } from "./print/text-table.js";
 import { readInput } from "./read-input.js";
+import { sound } from "./refused.js";
 import type { Asked } from "./run.js";
 import { words } from "./words.js";
 
 /** `rootledger validate-scenario FILE`: a file with a list of soils or programmes is taken for a comparison. */
 export async function validateCommand({ file, output }: Asked, io: Io): Promise<number> {
-  const input = await readInput(file, io);
-  const kind = input.ok && looksLikeComparison(input.value) ? "comparison" : "scenario";
-  const parse = kind === "comparison" ? parseComparison : parseScenario;
-  const parsed = input.ok ? parse(input.value, input.files) : input;
-  if (!parsed.ok) {
-    io.stderr(faultLines(parsed.faults));
-    return exit.faults;
-  }
-  const { defaultsUsed, notes } = parsed;
+  const { value, files } = sound(await readInput(file, io));
+  const kind = looksLikeComparison(value) ? "comparison" : "scenario";
+  const { defaultsUsed, notes } = sound(
+    kind === "comparison" ? parseComparison(value, files) : parseScenario(value, files),
+  );
   if (output === "json") io.stdout(jsonText({ file, kind, defaultsUsed, notes }));
   else {
     io.stdout(

@@ -8,13 +8,13 @@ import {
   understandStationFile,
 } from "rootledger/weather";
 import { exit, type Io } from "./io.js";
-import { faultLines } from "./print/faults.js";
 import { jsonText } from "./print/json.js";
 import { questionText } from "./print/station-question.js";
 import { joinedText, stationText } from "./print/station-report.js";
 import { weatherSchema } from "./print/weather-table.js";
 import { progress } from "./progress.js";
 import type { InputFault } from "./read-input.js";
+import { faulty, Refused, sound } from "./refused.js";
 import type { Asked } from "./run.js";
 import { unreadableReason } from "./unreadable-reason.js";
 import { words } from "./words.js";
@@ -24,25 +24,17 @@ type Read = Extract<Understood, { ok: true }>;
 /** `rootledger weather FILE [FILE ...]`: what was understood; with --csv the days, or the records of a file without weather. */
 export async function weatherCommand(asked: Asked, io: Io): Promise<number> {
   const { file, moreFiles, output } = asked;
-  const answers = answersOf(asked.answers);
-  if (!answers.ok) return refused(answers.faults, io);
+  const { answers } = sound(answersOf(asked.answers));
   const tell = progress(io);
   const reads: { readonly file: string; readonly read: Read }[] = [];
   for (const name of [file, ...moreFiles]) {
     const bytes = await readBytes(name, io);
-    if (!bytes.ok) return refused([{ path: name, received: bytes.reason, rule: words.notReadable }], io);
-    const read = understandStationFile(bytes.bytes, answers.answers, (stage, share) =>
+    if (!bytes.ok) throw faulty([{ path: name, received: bytes.reason, rule: words.notReadable }]);
+    const read = understandStationFile(bytes.bytes, answers, (stage, share) =>
       tell(`${name}: ${stage}, ${Math.round(100 * share)} %`),
     );
-    if (!read.ok && read.question !== undefined) {
-      io.stderr(questionText(name, read.question));
-      return exit.faults;
-    }
-    if (!read.ok)
-      return refused(
-        read.faults.map((one) => ({ ...one, path: placeIn(name, one.path) })),
-        io,
-      );
+    if (!read.ok && read.question !== undefined) throw new Refused(questionText(name, read.question));
+    if (!read.ok) throw faulty(read.faults.map((one) => ({ ...one, path: placeIn(name, one.path) })));
     reads.push({ file: name, read });
   }
   const [only] = reads;
@@ -52,11 +44,6 @@ export async function weatherCommand(asked: Asked, io: Io): Promise<number> {
   }
   return joined(reads, output, io);
 }
-
-const refused = (faults: readonly InputFault[], io: Io): number => {
-  io.stderr(faultLines(faults));
-  return exit.faults;
-};
 
 const placeIn = (file: string, path: string): string => (path === "" ? file : `${file}, ${path}`);
 
@@ -77,19 +64,14 @@ function joined(
 ): number {
   const days: DailyWeather[] = [];
   for (const { file, read } of reads) {
-    if (read.daily === undefined) return refused([{ path: file, received: "no days", rule: words.noDaysToJoin }], io);
+    if (read.daily === undefined) throw faulty([{ path: file, received: "no days", rule: words.noDaysToJoin }]);
     days.push(read.daily.weather);
   }
   const together = joinDailyWeather(days);
-  if (!together.ok)
-    return refused(
-      together.conflicts.map((received) => ({
-        path: reads.map(({ file }) => file).join(" + "),
-        received,
-        rule: words.conflict,
-      })),
-      io,
-    );
+  if (!together.ok) {
+    const path = reads.map(({ file }) => file).join(" + ");
+    throw faulty(together.conflicts.map((received) => ({ path, received, rule: words.conflict })));
+  }
   const { weather, notes } = together;
   const reports = reads.map(({ file, read }) => ({ file, report: read.report, notes: read.daily?.notes ?? [] }));
   if (output === "json") io.stdout(jsonText({ files: reports, weather, notes }));
