@@ -1,4 +1,5 @@
 import { execFile, execFileSync, spawn } from "node:child_process";
+import { createHash } from "node:crypto";
 import { copyFileSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -191,7 +192,20 @@ describe("what is wrong is said, with the path, what is there and the rule, exit
   const from = (other: string) => (where: string) => {
     for (const file of readdirSync(inFolder(other))) copyFileSync(inFolder(`${other}/${file}`), join(where, file));
   };
+  /** A shard as another version of the library would have sealed it. */
+  const aged = (name: string) => (where: string) => {
+    const [, content = ""] = /"content":(.*)\}\n$/s.exec(readFileSync(join(where, name), "utf8")) ?? [];
+    const older = content.replace(/"version":\s*"[^"]+"/, '"version":"0.0.9"');
+    const sha256 = createHash("sha256").update(`${older}\n`).digest("hex");
+    writeFileSync(join(where, name), `{"sha256":"${sha256}","content":${older}}\n`);
+  };
   test.each<[string, (where: string) => void, RegExp]>([
+    ["one of another version", aged("shard-2-of-2.json"), /2-of-2\.json version: received 0\.0\.9; must be the same/],
+    [
+      "all of another version",
+      (where) => ["shard-1-of-2.json", "shard-2-of-2.json"].map((name) => aged(name)(where)),
+      /1-of-2\.json: received 0\.0\.9; must be this version's own, which is/,
+    ],
     ["a CSV cut short", cut("shard-1-of-2.csv"), /shard-1-of-2\.csv: received \d+ of \d+ bytes; must be as long/],
     ["a Parquet file cut short", cut("shard-2-of-2.parquet"), /shard-2-of-2\.parquet: received \d+ of \d+ bytes/],
     [

@@ -58,6 +58,8 @@ export const words = {
   atMostOneFile: "at most one file or folder can be given",
   fileOrOptions: "need takes a file or options, one of the two",
   notAnOption: "is no option of",
+  workerEnded: "a worker thread ended",
+  leftToOthers: "what it left undone goes to others",
   unknownEngine: "--engine must be bucket or richards",
   oneOutput: "--json, --csv and --schema exclude one another",
   noCsv: "has no --csv",
