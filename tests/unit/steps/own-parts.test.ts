@@ -189,6 +189,17 @@ describe("own processes", () => {
     expect(fault?.rule.length).toBeGreaterThan(5);
   });
 
+  test("a scenario that names the slow engine is then run by buckets, and its result says so", () => {
+    const slow: Scenario = {
+      ...scenarioWith({ days: 1, start: { tensionKPa: 8, kind: "same-state" } }),
+      engine: "richards",
+    };
+    expect(simulate(slow, { engine: ownProcesses({}) })).toMatchObject({
+      engine: "bucket",
+      status: { kind: "finished" },
+    });
+  });
+
   test("a stress factor beyond 1 is refused, and a source beside salt", () => {
     const engine = ownProcesses({ stress: ({ thirst }) => thirst.fill(1.2) });
     const { status } = simulate(scenario, { engine });

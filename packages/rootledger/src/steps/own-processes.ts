@@ -44,7 +44,7 @@ export interface OwnProcesses {
  * The bucket engine with own processes in its slots, to be given to `simulate`, `createSimulation` or `stepModel` as `engine`. Slots left
  * out keep their default. No process may ask of a cell in an hour, the longest step, more than it holds above its residual theta; a source
  * may not add more than there is room for. What breaks a rule ends a run as `failed`, naming slot, cell, hour and value; nothing is cut
- * to fit.
+ * to fit. It takes the place of the engine that a scenario names: also one for Richards' equation is then run by buckets, and its result says so.
  *
  * @throws RangeError from the engine's `advance`, with a `fault`; without one for a source beside salt or nitrogen.
  * @example simulate(scenario, { engine: ownProcesses({ uptake: (out, v) => out.forEach((_, c) => { out[c] = v.demandCm3PerH * v.rootShare[c] * v.thirst[c]; }) }) })
