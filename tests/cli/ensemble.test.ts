@@ -1,4 +1,4 @@
-import { execFileSync, spawnSync } from "node:child_process";
+import { execFileSync } from "node:child_process";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -141,20 +141,5 @@ describe("rootledger ensemble", () => {
       const printed = execFileSync(process.execPath, [built, ...argv, "--workers", workers], { encoding: "utf8" });
       expect(printed === stdout).toBe(true);
     }
-  });
-
-  test("gives the same answer where a worker thread is killed after its first member", async () => {
-    const argv = ["ensemble", comparison, "--members", "12", "--json"];
-    const { stdout } = await answer(...argv);
-    // Node tells of every worker that is made. The first one is killed; a third takes its place.
-    const module = `
-      let made = 0;
-      process.on("worker", (worker) => { if (++made === 1) worker.once("message", () => worker.terminate()); });
-      process.on("exit", () => console.error(made + " workers were made"));`;
-    const killing = ["--import", `data:text/javascript,${encodeURIComponent(module)}`];
-    const ran = spawnSync(process.execPath, [...killing, built, ...argv, "--workers", "2"], { encoding: "utf8" });
-    expect(ran.stderr).toContain("3 workers were made");
-    expect(ran.status).toBe(0);
-    expect(ran.stdout === stdout).toBe(true);
   });
 });
