@@ -18,9 +18,11 @@ export const adviceEnglish: AdviceWords = {
       "Every $every, not every $from: a run of $run, less the $wanted that the tree draws on its day, fits the $window that the wetted ground can lend.",
     "run-beyond-window":
       "Every $every, not every $from: a run of $run is more than the $window that the wetted ground can lend and the $wanted of its day; the rest sinks or takes the air.",
+    "run-within-day":
+      "Every $every, not every $from: a run of $run is no more than the $wanted that the tree draws on its day, so little has to wait in the ground.",
     "water-amount": "$to a day, not $from; the tree wants $wanted.",
     "no-air-lost":
-      "$pulses openings, not $fromPulses: the roots keep their air either way; how deep the water goes and when it is there is what changes.",
+      "Openings in a run: $pulses, not $fromPulses. The roots keep their air either way; how deep the water goes and when it is there is what changes.",
     "gap-covers-recovery": "Pauses of $gap are longer than the $recovery that air takes to come back.",
     "gap-shorter-than-recovery":
       "Pauses of $gap are shorter than the $recovery that air takes to come back: each pulse takes air from the next.",

@@ -18,9 +18,11 @@ export const adviceSpanish: AdviceWords = {
       "Cada $every, no cada $from: un riego de $run, menos los $wanted que el árbol bebe ese día, cabe en los $window que el suelo mojado puede prestar.",
     "run-beyond-window":
       "Cada $every, no cada $from: un riego de $run es más que los $window que el suelo mojado puede prestar y los $wanted de ese día; el resto se hunde o quita el aire.",
+    "run-within-day":
+      "Cada $every, no cada $from: un riego de $run no pasa de los $wanted que el árbol bebe ese día, así que poco tiene que esperar en el suelo.",
     "water-amount": "$to al día, no $from; el árbol pide $wanted.",
     "no-air-lost":
-      "$pulses aperturas, no $fromPulses: las raíces conservan el aire en ambos casos; cambia hasta dónde llega el agua y cuándo está.",
+      "Aperturas en un riego: $pulses, no $fromPulses. Las raíces conservan el aire en ambos casos; cambia hasta dónde llega el agua y cuándo está.",
     "gap-covers-recovery": "Las pausas de $gap son más largas que las $recovery que tarda en volver el aire.",
     "gap-shorter-than-recovery":
       "Las pausas de $gap son más cortas que las $recovery que tarda en volver el aire: cada pulso le quita aire al siguiente.",

@@ -33,7 +33,7 @@ export function causeText(cause: AdviceCause, words: AdviceWords, { number, unit
       });
     case "run-within-window":
     case "run-beyond-window":
-      return say(cause.code, {
+      return say(cause.runL <= cause.wantedLPerDay ? "run-within-day" : cause.code, {
         ...{ every: days(cause.everyDays), from: days(cause.fromDays), run: litres(cause.runL) },
         ...{ window: litres(cause.windowL), wanted: litres(cause.wantedLPerDay) },
       });
