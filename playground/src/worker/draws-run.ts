@@ -1,4 +1,5 @@
 import {
+  type CancelSignal,
   createTally,
   defaultPriors,
   type EnsemblePlan,
@@ -29,6 +30,19 @@ export interface DrawsSetting {
   readonly progress: (done: number, all: number) => void;
 }
 
+const planOf = (comparison: Comparison, tree: DrawsRequest["tree"]): EnsemblePlan => ({
+  comparison,
+  trees: [tree],
+  draws: { kind: "priors", priors: defaultPriors(comparison), seed },
+  weatherYears: [],
+});
+
+const cancelledOnce = (outdated: () => boolean): CancelSignal => ({
+  get aborted(): boolean {
+    return outdated();
+  },
+});
+
 /** Draws what is unknown about a comparison and runs it member by member in helpers; this worker only sums up and listens. */
 export async function drawUnknowns(
   { id, tree, members, helpers }: DrawsRequest,
@@ -36,22 +50,12 @@ export async function drawUnknowns(
   { openHelper, outdated, now, give, progress }: DrawsSetting,
 ): Promise<void> {
   const began = now();
-  const plan: EnsemblePlan = {
-    comparison,
-    trees: [tree],
-    draws: { kind: "priors", priors: defaultPriors(comparison), seed },
-    weatherYears: [],
-  };
+  const plan = planOf(comparison, tree);
   const tally = createTally(layoutOf(plan));
   let done = 0;
   const tell = (complete: boolean): void => {
     const result = ensembleResult(plan, tally.plain(), members);
     give({ id, kind: "draws", result, complete, tookMs: now() - began });
-  };
-  const cancel = {
-    get aborted(): boolean {
-      return outdated();
-    },
   };
   await workerPool(
     helpers,
@@ -59,7 +63,7 @@ export async function drawUnknowns(
   )({
     from: 0,
     to: members,
-    cancel,
+    cancel: cancelledOnce(outdated),
     deliver: (outcome) => {
       tally.add(outcome);
       done++;
@@ -77,22 +81,13 @@ export async function rankUnknownsOf(
   { openHelper, outdated, now, give, progress }: DrawsSetting,
 ): Promise<void> {
   const began = now();
-  const plan: EnsemblePlan = {
-    comparison,
-    trees: [tree],
-    draws: { kind: "priors", priors: defaultPriors(comparison), seed },
-    weatherYears: [],
-  };
+  const plan = planOf(comparison, tree);
   const ranking = await rankUnknowns(plan, {
     method: "screen",
     members,
     executorOf: (of) => workerPool(helpers, helperPort(id, of, openHelper)),
     onProgress: progress,
-    cancel: {
-      get aborted(): boolean {
-        return outdated();
-      },
-    },
+    cancel: cancelledOnce(outdated),
   });
   if (!outdated()) give({ id, kind: "ranked", ranking, tookMs: now() - began });
 }
