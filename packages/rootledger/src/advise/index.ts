@@ -8,12 +8,11 @@ export {
   type AdviceBatch,
   type AdvicePoint,
   type AdviceStarts,
-  adviceNumbers,
   adviceRun,
   adviceStarts,
 } from "./advice-run.js";
 export type { AdviseOptions } from "./advice-search.js";
-export { type AdviceDifference, type AdviceMeasureId, adviceMeasures, differenceOf, type Tried } from "./advice-set.js";
+export type { AdviceDifference, AdviceMeasureId } from "./advice-set.js";
 export { advise } from "./advise.js";
 export { type DryRules, type DryRulesApart, dryRulesApart } from "./dry-rules-apart.js";
 export { type FittedUnknown, fitReadings, type ReadingsFit } from "./fit-readings.js";

@@ -104,12 +104,8 @@ function applyToRun(run: Asked, limits: PumpLimits, now: LimitsNow, openingsH: n
 const lastClosingH = (valveH: ArrayLike<number>, openingsH: readonly number[]): number =>
   openingsH.at(-1) ?? (valveH.length > 0 ? valveH[valveH.length - 1] : 0);
 
-/**
- * Hours of one day that are one sector's: pump hours, or the allowed hours, or the day, shared by the sectors.
- *
- * @example pumpShareH({ pumpHoursPerDay: 12, sectors: 4 }) // 3
- */
-export function pumpShareH({ pumpHoursPerDay = 24, sectors = 1, allowed }: PumpLimits): number {
+/** Hours of one day that are one sector's: pump hours, or the allowed hours, or the day, shared by the sectors. */
+function pumpShareH({ pumpHoursPerDay = 24, sectors = 1, allowed }: PumpLimits): number {
   const openH = allowed === undefined || sectors === 1 ? 24 : allowedHours(allowed);
   return (pumpHoursPerDay < openH ? pumpHoursPerDay : openH) / sectors;
 }

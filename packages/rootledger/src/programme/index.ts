@@ -1,7 +1,5 @@
 export type { Cut, CutReason, WateringBook } from "../water/watering-book.js";
-export { applyLimits, type Limited, type LimitsNow, pumpShareH } from "./apply-limits.js";
 export { type CutCount, cutCounts } from "./cut-counts.js";
-export { type DecidedInjection, decidedInjection, type NotGiven } from "./decided-injection.js";
 export { type EmitterSchedule, emitterSchedule, type LineDrain } from "./emitter-schedule.js";
 export {
   type HandDose,
@@ -13,14 +11,10 @@ export {
   type NitrogenDoses,
 } from "./injection.js";
 export type { Asked, Morning } from "./morning.js";
-export {
-  amountHours,
-  isDecided,
-  type Programme,
-  type ProgrammeLines,
-  pulseHours,
-  type Run,
-  runSpanHours,
+export type {
+  Programme,
+  ProgrammeLines,
+  Run,
 } from "./programme.js";
 export type { Amount, PumpLimits, RuleClock, RuleKind, WateringRule } from "./rule.js";
 export { type CalendarDay, seasonCalendar } from "./season-calendar.js";

@@ -2,7 +2,7 @@ export { answerRules, type StationAnswers } from "./answers.js";
 export { type DailyOfTable, type DailyRules, dailyWeatherOf } from "./daily-weather-of.js";
 export { formatStationTable } from "./format-station-table.js";
 export { type Joined, joinDailyWeather } from "./join-daily-weather.js";
-export { isQuantityName, type Quantity, type QuantityName, quantities } from "./quantity.js";
+export { type Quantity, type QuantityName, quantities } from "./quantity.js";
 export { type Mark, mark } from "./special-cell.js";
 export type { StationChoice, StationQuestion } from "./station-question.js";
 export type {
