@@ -19,16 +19,7 @@ describe("JSON Schema", () => {
     expect(scenario.required).toEqual(["format", "name", "season", "block", "weather", "soil", "programme"]);
     expect(scenario.additionalProperties).toBe(false);
     const comparison = comparisonJsonSchema();
-    expect(comparison.required).toEqual([
-      "format",
-      "name",
-      "season",
-      "block",
-      "weather",
-      "remark",
-      "soils",
-      "programmes",
-    ]);
+    expect(comparison.required).toEqual(["format", "name", "season", "block", "weather", "soils", "programmes"]);
   });
 
   it("describes every field, and gives each default with its source", () => {

@@ -741,7 +741,7 @@ describe("comparison files", () => {
       "same-name",
       "programmes[2].name",
     ],
-    ["no remark", (f) => delete f.remark, "missing", "remark"],
+    ["an empty remark", (f) => (f.remark = ""), "too-few", "remark"],
     [
       "a scenario's keys",
       (f) => {

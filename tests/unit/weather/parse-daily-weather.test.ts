@@ -18,6 +18,23 @@ test("a good file gives a record over a leap day, with what is missing noted", (
   expect(parsed.notes).toContain("rhMaxPct: above 100 on 1 of 3 days, taken as 100");
   expect(parsed.notes).toContain("rhMaxPct: missing on 1 of 3 days");
   expect(parsed.notes).toContain("windMPerS: missing on 3 of 3 days");
+  expect(parsed.notes).toContain("solarMJPerM2: missing on 3 of 3 days");
+});
+
+test("what is not needed is not said to be missing: columns beside ET0, sunshine beside radiation", () => {
+  const notes = (text: string): readonly string[] => {
+    const parsed = parseDailyWeather(text);
+    if (!parsed.ok) throw new Error(JSON.stringify(parsed.faults));
+    return parsed.notes;
+  };
+  expect(notes("date,et0Mm,rainMm\n2024-02-28,5,0\n2024-02-29,6,0\n")).toEqual([]);
+  const sun = (column: string): readonly string[] => notes(`date,tMinC,tMaxC,rainMm,${column}\n2024-02-28,8,21,0,9\n`);
+  expect(sun("solarMJPerM2").join()).not.toMatch(/sunshineH|solarMJPerM2/);
+  expect(sun("sunshineH").join()).not.toMatch(/sunshineH|solarMJPerM2/);
+  // A column that is there in part is told of.
+  expect(notes("date,et0Mm,rainMm,windMPerS\n2024-02-28,5,0,2\n2024-02-29,6,0,\n")).toEqual([
+    "windMPerS: missing on 1 of 2 days",
+  ]);
 });
 
 test("line ends, a byte order mark, quotes, blank lines and column order do not matter", () => {

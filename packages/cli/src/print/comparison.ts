@@ -19,7 +19,7 @@ export function comparisonText(result: ComparisonResult, place: string, notes: r
     first === undefined ? "" : `${words.season}: ${first.days.rows} ${words.days} ${first.startDate}, ${place}.`;
   return [
     wrapped(result.name),
-    wrapped(result.remark),
+    result.remark === "" ? "" : wrapped(result.remark),
     wrapped(season),
     `\n${words.programmes}\n`,
     ...programmes.map((name) => {

@@ -73,7 +73,7 @@ export function parseComparison(input: unknown, files: Files): ParsedComparison 
   return parse(comparisonSchema, input, files, otherFaultsOfComparison, (file, read, used, notes) => ({
     comparison: {
       ...commonOf(file, read, used, notes),
-      remark: file.remark,
+      remark: file.remark ?? "",
       soils: file.soils.map((soil, i) => soilOf(file, soil, `soils[${i}]`, used)),
       programmes: file.programmes.map((programme, i) =>
         filledProgramme(programme, `programmes[${i}]`, groundM2(file), used),

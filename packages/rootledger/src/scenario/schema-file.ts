@@ -37,7 +37,7 @@ export interface ScenarioFile extends CommonFile {
 
 /** What a comparison file holds: the same block and weather with several soils and programmes. */
 export interface ComparisonFile extends CommonFile {
-  remark: string;
+  remark?: string | undefined;
   soils: SoilFile[];
   programmes: ProgrammeFile[];
 }
@@ -93,7 +93,12 @@ export const scenarioSchema: z.ZodType<ScenarioFile> = z.strictObject({
 
 export const comparisonSchema: z.ZodType<ComparisonFile> = z.strictObject({
   ...common,
-  remark: z.string().min(1).max(600).describe("Said beside every result, for instance that the place is invented."),
+  remark: z
+    .string()
+    .min(1)
+    .max(600)
+    .describe("Said beside every result, for instance that the place is invented.")
+    .optional(),
   soils: z.array(soilSchema).min(1).max(4).describe("One to four soils."),
   programmes: z.array(programmeSchema).min(2).max(4).describe("Two to four programmes, compared in this order."),
 });

@@ -13,6 +13,13 @@ const seldomMissed: readonly WeatherColumn[] = [
 /** Few stations average more over a year; knots or km/h read as m/s do. Own choice. */
 const windyMPerS = 8;
 
+/** Whether a column that is not there at all is worth a note: not beside ET0 of every day, nor radiation and sunshine beside each other. */
+function isWanted(column: WeatherColumn, weather: DailyWeather): boolean {
+  if (!seldomMissed.includes(column) || weather.et0Mm.every(Number.isFinite)) return false;
+  const other = column === "sunshineH" ? "solarMJPerM2" : column === "solarMJPerM2" ? "sunshineH" : undefined;
+  return other === undefined || weather[other].every(Number.isNaN);
+}
+
 /** Takes relative humidity above 100 % as 100 % and says so, then says what is missing and what looks odd. */
 export function repairsAndNotes(weather: DailyWeather): string[] {
   const notes: string[] = [];
@@ -27,7 +34,7 @@ export function repairsAndNotes(weather: DailyWeather): string[] {
     if (clipped > 0) notes.push(`${column}: above 100 on ${clipped} of ${weather.days} days, taken as 100`);
   }
   for (const column of weatherColumns) {
-    if (!seldomMissed.includes(column) && weather[column].every(Number.isNaN)) continue;
+    if (weather[column].every(Number.isNaN) && !isWanted(column, weather)) continue;
     const missing = weather[column].reduce((count, value) => (Number.isNaN(value) ? count + 1 : count), 0);
     if (missing > 0) notes.push(`${column}: missing on ${missing} of ${weather.days} days`);
   }
