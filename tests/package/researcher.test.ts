@@ -15,7 +15,7 @@ import {
   quantileOf,
   type UnknownId,
 } from "rootledger/chance";
-import { type Comparison, defaults, inputsKey } from "rootledger/scenario";
+import { type Comparison, defaults, inputsKey, parseScenario } from "rootledger/scenario";
 import { stepModel } from "rootledger/steps";
 import { expect, test } from "vitest";
 import { dataPath, demoJson } from "../support/demo-files.js";
@@ -138,6 +138,51 @@ test("the loop of one's own and the season's sensor twin read a state by the sam
     const read = model.observe({ ...start, water: { timeH: hour + 1, theta } }, place);
     expect(read).toEqual({ theta: trace?.theta[hour], tensionKPa: trace?.tensionKPa[hour] });
   }
+});
+
+/** The case that the changelog describes, by programme and texture. */
+function changelogCase(texture: string, run: object) {
+  const days = Array.from({ length: 60 }, (_, d) => {
+    const date = new Date(Date.UTC(2026, 0, 1 + d)).toISOString().slice(0, 10);
+    return `${date},6.2,${d % 13 === 6 ? 12 : 0}`;
+  });
+  const tree = { name: "avocado", canopyDiameterM: 4.6, kcb: [{ date: "2026-01-01", kcb: 0.8 }] };
+  const lines = { offsetsM: [-0.5, 0.5], emitterSpacingM: 0.4, emitterFlowLPerH: 1.6 };
+  const weather = { name: "days", file: "d.csv", latitudeDeg: -33, elevationM: 320, et0Method: "given" };
+  const parsed = parseScenario(
+    {
+      format: 1,
+      name: "A block",
+      season: { startDate: "2026-01-01", days: 60 },
+      block: { treeSpacingM: 4, rowSpacingM: 6, tree, lines },
+      soil: { name: texture, horizons: [{ toCm: 100, texture }] },
+      weather,
+      programme: { name: "runs", runs: [{ start: "06:00", ...run }] },
+    },
+    { "d.csv": ["date,et0Mm,rainMm", ...days].join("\n") },
+  );
+  if (!parsed.ok) throw new Error(JSON.stringify(parsed.faults));
+  return simulate(parsed.scenario);
+}
+
+// No check of the model: who moves a default result must write it into the changelog, or this fails.
+test("the last line of the changelog's table is what this version computes", () => {
+  const last = shipped("CHANGELOG.md")
+    .match(/^\| (?!after|---).*\|$/gm)
+    ?.at(-1);
+  const runs = [
+    { everyDays: 7, litresPerTree: 931 },
+    { everyDays: 1, litresPerTree: 133 },
+    { everyDays: 1, litresPerTree: 133, pulses: 4, gapMinutes: 60 },
+  ];
+  const computed = ["clay", "sand"].flatMap((texture) =>
+    runs.map((run) => {
+      const result = changelogCase(texture, run);
+      const ids = ["thirsty", "airless", "below-roots", "transpiration"] as const;
+      return ids.map((id) => Math.round(measure(result, id).values[0] ?? Number.NaN)).join("/");
+    }),
+  );
+  expect(last?.split("|").slice(2, -1)).toEqual(computed.map((cell) => ` ${cell} `));
 });
 
 test("changelog and citation file carry the version that results carry", () => {
