@@ -97,6 +97,36 @@ describe("a real worker thread that is ended", () => {
     expectSameFiles("killed", "whole");
   });
 
+  test("in the middle of a search for advice is named, and the advice is the same", () => {
+    writeFileSync(
+      inFolder("scenario.json"),
+      JSON.stringify({ ...demoJson("scenario"), season: short.season, start: short.start }),
+    );
+    const search = (...hooked: string[]) => {
+      const asked = ["advise", inFolder("scenario.json"), "--members", "1", "--days", "1", "--workers", "2", "--json"];
+      return spawnSync(process.execPath, [...hooked, built, ...asked], { encoding: "utf8" });
+    };
+    // Advice takes listeners off its workers from batch to batch, so what is sent is counted: batch, members, and members after an answer.
+    const sent = hookOf(
+      "sent",
+      `let made = 0;
+process.on("worker", (worker) => {
+  if (++made > 1) return;
+  const { postMessage } = worker;
+  let posts = 0;
+  worker.postMessage = (message) => {
+    postMessage.call(worker, message);
+    if (++posts === 3) void worker.terminate();
+  };
+});`,
+    );
+    const undisturbed = search();
+    const killed = search("--import", sent);
+    expect({ status: undisturbed.status, said: /worker/.test(undisturbed.stderr) }).toEqual({ status: 0, said: false });
+    expect(killed.stderr).toMatch(/a worker thread ended: it stopped/);
+    expect(killed.stdout === undisturbed.stdout && killed.status === 0).toBe(true);
+  });
+
   test("again and again before any has answered stops the command, and says why", () => {
     const { status, stdout, stderr } = run(killer("always", "answers === 0"), "--json");
     expect({ status, stdout }).toEqual({ status: 2, stdout: "" });

@@ -1,6 +1,7 @@
 import { Worker } from "node:worker_threads";
 import type { AdviceBatch } from "rootledger/advise";
 import { type Executor, type MemberOutcome, workerPool } from "rootledger/chance";
+import { tellWorkerEnded } from "./worker-ended.js";
 
 /** Worker threads that stay from batch to batch, so that they warm up once. */
 export interface AdviceWorkers {
@@ -29,6 +30,7 @@ export function adviceWorkers(workers: number): AdviceWorkers {
         });
         worker.on("exit", () => {
           all.delete(worker);
+          tellWorkerEnded(reason);
           ended(reason);
         });
         worker.postMessage(batch);

@@ -1,6 +1,6 @@
 import { Worker } from "node:worker_threads";
 import { type EnsemblePlan, type Executor, type MemberOutcome, workerPool } from "rootledger/chance";
-import { words } from "./words.js";
+import { tellWorkerEnded } from "./worker-ended.js";
 
 /** An executor of worker threads, each of which is given the plan once. One that ends before its time is named on stderr. */
 export function nodeWorkers(plan: EnsemblePlan, workers: number): Executor {
@@ -13,7 +13,7 @@ export function nodeWorkers(plan: EnsemblePlan, workers: number): Executor {
       reason = error instanceof Error ? error.message : String(error);
     });
     worker.on("exit", () => {
-      if (!closed) process.stderr.write(`${words.workerEnded}: ${reason}; ${words.leftToOthers}\n`);
+      if (!closed) tellWorkerEnded(reason);
       ended(reason);
     });
     const close = (): void => {
