@@ -28,6 +28,11 @@ test("emitters are opened and plugged by key and by click; litres on roots and o
   await page.keyboard.press("Space");
   await page.waitForFunction(() => location.hash.includes("plugged="));
   await expect.poll(() => page.locator("rl-block-page .two strong").first().textContent()).toMatch(/L on roots/);
+  // The soil is computed with how many are open, not which: the page says so as soon as one is plugged, and only then.
+  const countOnly = page.getByText("takes how many emitters are open, not which");
+  expect(await countOnly.textContent()).toMatch(/litres stay, so it runs longer/);
+  await page.getByRole("button", { name: "Open all" }).click();
+  await expect.poll(() => countOnly.count()).toBe(0);
   expect(troubles).toEqual([]);
 });
 

@@ -22,6 +22,7 @@ test.each(pages)(
   async (name) => {
     for (const { width, scheme, link } of [
       { width: 390, scheme: "dark", link: "&lang=es" },
+      { width: 1280, scheme: "dark", link: "&lang=es" },
       { width: 1280, scheme: "light", link: "" },
     ] as const) {
       const opened = await playground.newPage({

@@ -23,7 +23,7 @@ export class ChoiceField extends LitElement {
   static override styles = [
     fieldStyles,
     css`
-      :host { display: inline-block; }
+      :host { display: inline-block; max-width: 100%; }
       .ear { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
       select { max-width: 100%; }
     `,

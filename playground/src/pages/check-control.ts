@@ -1,6 +1,7 @@
 import { css, html, LitElement, nothing, type TemplateResult } from "lit";
 import { words } from "../text/words.js";
 import type { CheckView } from "./check-view.js";
+import { longWorkStyles } from "./long-work-styles.js";
 
 /** Starts and stops the slow engine on the days shown, and says how far it is. */
 export class CheckControl extends LitElement {
@@ -17,21 +18,14 @@ export class CheckControl extends LitElement {
   /** Soil and letter of each run, in the order they are computed. */
   declare arms: readonly { readonly soil: string; readonly letter: string }[];
 
-  static override styles = css`
-    :host { display: block; }
-    section { display: flex; flex-wrap: wrap; align-items: center; gap: 0.3rem 1.1rem; padding: 0 0 0.9rem; }
-    p { margin: 0; }
-    .small { font-size: var(--size-small); color: var(--ink-quiet); }
-    button { font: inherit; font-weight: 650; color: var(--ink); background: var(--paper); border: 1.5px solid var(--ink); border-radius: 1.4em; min-height: 2.4rem; padding: 0.2em 1em; cursor: pointer; }
-    button:focus-visible { outline: 3px solid var(--ink); outline-offset: 2px; }
-    button[aria-disabled="true"] { border-style: dashed; font-weight: 400; cursor: default; }
-    progress { appearance: none; width: 12em; height: 0.6em; border: 1px solid var(--ink); background: none; }
-    progress::-webkit-progress-bar { background: none; }
-    progress::-webkit-progress-value { background: var(--ink); }
-    progress::-moz-progress-bar { background: var(--ink); }
-    .failed { border-left: 4px solid var(--ink); padding-left: 0.8rem; }
-    @media print { :host { display: none; } }
-  `;
+  static override styles = [
+    longWorkStyles,
+    css`
+      :host { display: block; }
+      section { display: flex; flex-wrap: wrap; align-items: center; gap: 0.3rem 1.1rem; padding: 0 0 0.9rem; }
+      @media print { :host { display: none; } }
+    `,
+  ];
 
   override render(): TemplateResult {
     const w = words.check;

@@ -1,6 +1,7 @@
 import { css, html, LitElement, nothing, type TemplateResult } from "lit";
 import { words } from "../text/words.js";
 import type { DrawsView } from "./draws-view.js";
+import { longWorkStyles } from "./long-work-styles.js";
 
 /** Starts and stops the draws of what is unknown, says how far they are, and in how many of them each badge held. */
 export class DrawsControl extends LitElement {
@@ -8,22 +9,15 @@ export class DrawsControl extends LitElement {
   declare draws: DrawsView;
   declare seasonReady: boolean;
 
-  static override styles = css`
-    :host { display: block; }
-    section { display: flex; flex-wrap: wrap; align-items: center; gap: 0.3rem 1.1rem; padding: 0 0 0.9rem; }
-    p, ul { margin: 0; }
-    .small, ul { font-size: var(--size-small); color: var(--ink-quiet); }
-    ul { display: flex; flex-wrap: wrap; gap: 0.2rem 1.2rem; padding: 0; list-style: none; }
-    button { font: inherit; font-weight: 650; color: var(--ink); background: var(--paper); border: 1.5px solid var(--ink); border-radius: 1.4em; min-height: 2.4rem; padding: 0.2em 1em; cursor: pointer; }
-    button:focus-visible { outline: 3px solid var(--ink); outline-offset: 2px; }
-    button[aria-disabled="true"] { border-style: dashed; font-weight: 400; cursor: default; }
-    progress { appearance: none; width: 12em; height: 0.6em; border: 1px solid var(--ink); background: none; }
-    progress::-webkit-progress-bar { background: none; }
-    progress::-webkit-progress-value { background: var(--ink); }
-    progress::-moz-progress-bar { background: var(--ink); }
-    .failed { border-left: 4px solid var(--ink); padding-left: 0.8rem; }
-    @media print { button, progress { display: none; } }
-  `;
+  static override styles = [
+    longWorkStyles,
+    css`
+      :host { display: block; }
+      section { display: flex; flex-wrap: wrap; align-items: center; gap: 0.3rem 1.1rem; padding: 0 0 0.9rem; }
+      ul { display: flex; flex-wrap: wrap; gap: 0.2rem 1.2rem; margin: 0; padding: 0; list-style: none; font-size: var(--size-small); color: var(--ink-quiet); }
+      @media print { button, progress { display: none; } }
+    `,
+  ];
 
   override render(): TemplateResult {
     const w = words.draws;

@@ -130,7 +130,8 @@ export const english = {
     store: "Soil gained",
     residual: "Unexplained",
     wanted: "Tree wanted",
-    residualNote: (fraction: number): string => `Unexplained at most ${fraction.toExponential(0)} of what came in.`,
+    residualNote: (fraction: number): string =>
+      `Unexplained: ${fraction < 1e-9 ? "less than a billionth" : `at most ${fraction.toExponential(0)}`} of what came in.`,
   },
   verdict: {
     heading: "What changed",

@@ -130,7 +130,8 @@ export const spanish: Words = {
     store: "Ganó el suelo",
     residual: "Sin explicar",
     wanted: "Quería el árbol",
-    residualNote: (fraction) => `Sin explicar, como mucho ${fraction.toExponential(0)} de lo que entró.`,
+    residualNote: (fraction) =>
+      `Sin explicar: ${fraction < 1e-9 ? "menos de una milmillonésima parte" : `como mucho ${fraction.toExponential(0)}`} de lo que entró.`,
   },
   verdict: {
     heading: "Qué cambió",

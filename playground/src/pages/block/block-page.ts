@@ -81,6 +81,7 @@ export class BlockPage extends LitElement {
             }}></rl-row-plan>
             <p class="small key"><span class="item"><span class="patch roots"></span> ${w.key.roots}</span><span class="item"><span class="patch wet"></span> ${w.key.wet}</span><span class="item"><span class="patch canopy"></span> ${w.key.canopy}</span><span class="item"><span class="dot"></span> ${w.key.open}</span><span class="item"><span class="dot shut"></span> ${w.key.plugged}</span></p>
             <p class="small">${w.planKeys}</p>
+            ${plan.pluggedPerTree > 0 ? html`<p class="small">${w.countOnly} ${this.scene.programmes[this.scene.shown]!.rule === "calendar" ? w.thenRuns(this.scene.sameLitres) : nothing}</p>` : nothing}
             <div class="buttons">
               <button type="button" @click=${() => this.#set(emitters.map(() => true))}>${w.openAll}</button>
               <button type="button" @click=${() => this.#set(openNearest(emitters, Math.min(fewEmitters, emitters.length)))}>${w.openNearest(Math.min(fewEmitters, emitters.length))}</button>

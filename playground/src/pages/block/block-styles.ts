@@ -25,7 +25,7 @@ export const blockStyles = css`
   .frame { fill: none; stroke: var(--ink); }
   .two { display: flex; justify-content: space-between; }
   .warning { border-left: 4px solid var(--ink); padding-left: 0.7rem; }
-  fieldset { border: 0; border-top: 1px solid var(--rule); margin: 0; padding: 0.7rem 0 0.9rem; display: grid; gap: 0.45rem; justify-items: start; }
+  fieldset { border: 0; border-top: 1px solid var(--rule); margin: 0; padding: 0.7rem 0 0.9rem; display: grid; grid-template-columns: minmax(0, 1fr); gap: 0.45rem; justify-items: start; min-width: 0; }
   fieldset rl-number-field { width: 100%; }
   legend { font-weight: 650; padding: 0; float: left; width: 100%; }
   fieldset label { display: block; }

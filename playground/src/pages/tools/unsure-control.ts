@@ -7,6 +7,7 @@ import { unsureWords } from "../../text/unsure-words.js";
 import { words } from "../../text/words.js";
 import { helpersHere, OwnWorker } from "../../worker/own-worker.js";
 import { startWorker } from "../../worker/start-worker.js";
+import { longWorkStyles } from "../long-work-styles.js";
 
 /** Runs of a ranking, rounded up to whole trajectories: about three steps of every unknown. Our choice, for a few minutes of a phone at most. */
 const members = 36;
@@ -24,27 +25,21 @@ export class UnsureControl extends LitElement {
   declare files: Readonly<Record<string, string>>;
   declare seasonReady: boolean;
 
-  static override styles = css`
-    :host { display: block; padding: 0.2rem 0 0.9rem; max-width: 52rem; }
-    p { margin: 0.35rem 0; }
-    .small { font-size: var(--size-small); color: var(--ink-quiet); }
-    button { font: inherit; font-weight: 650; color: var(--ink); background: var(--paper); border: 1.5px solid var(--ink); border-radius: 1.4em; min-height: 2.4rem; padding: 0.2em 1em; cursor: pointer; }
-    button:focus-visible { outline: 3px solid var(--ink); outline-offset: 2px; }
-    button[aria-disabled="true"] { border-style: dashed; font-weight: 400; cursor: default; }
-    progress { appearance: none; width: 12em; height: 0.6em; border: 1px solid var(--ink); background: none; }
-    progress::-webkit-progress-bar { background: none; }
-    progress::-webkit-progress-value { background: var(--ink); }
-    progress::-moz-progress-bar { background: var(--ink); }
-    ol { margin: 0.6rem 0; padding: 0; list-style: none; display: grid; gap: 0.45rem; }
-    li { display: grid; grid-template-columns: minmax(9rem, 15rem) minmax(4rem, 1fr) 3.2em; gap: 0 0.8rem; align-items: center; }
-    li .how { grid-column: 1 / -1; font-size: var(--size-small); color: var(--ink-quiet); }
-    li b { font-weight: 650; }
-    svg { display: block; width: 100%; height: 0.9rem; }
-    .bar { fill: var(--ink); }
-    .share { text-align: right; font-variant-numeric: tabular-nums; }
-    .failed { border-left: 4px solid var(--ink); padding-left: 0.8rem; }
-    @media (max-width: 500px) { li { grid-template-columns: minmax(0, 1fr) 3.2em; } li svg { grid-row: 2; grid-column: 1 / -1; } }
-  `;
+  static override styles = [
+    longWorkStyles,
+    css`
+      :host { display: block; padding: 0.2rem 0 0.9rem; max-width: 52rem; }
+      p { margin: 0.35rem 0; }
+      ol { margin: 0.6rem 0; padding: 0; list-style: none; display: grid; gap: 0.45rem; }
+      li { display: grid; grid-template-columns: minmax(9rem, 15rem) minmax(4rem, 1fr) 3.2em; gap: 0 0.8rem; align-items: center; }
+      li .how { grid-column: 1 / -1; font-size: var(--size-small); color: var(--ink-quiet); }
+      li b { font-weight: 650; }
+      svg { display: block; width: 100%; height: 0.9rem; }
+      .bar { fill: var(--ink); }
+      .share { text-align: right; font-variant-numeric: tabular-nums; }
+      @media (max-width: 500px) { li { grid-template-columns: minmax(0, 1fr) 3.2em; } li svg { grid-row: 2; grid-column: 1 / -1; } }
+    `,
+  ];
 
   readonly #ranking = new OwnWorker<"ranked", string>(startWorker, "ranked");
 

@@ -9,7 +9,13 @@ export const blockPage = {
       ? `${amount(open)} of ${amount(all)} emitters open; a mature tree's roots follow the lines`
       : `${amount(open)} of ${amount(all)} emitters open; ${percent(useful)} of the water falls on roots`,
   planLabel: "The row from above: one tree's emitters",
-  planKeys: "Arrow keys go from emitter to emitter, space opens or plugs it.",
+  planKeys: "Tap an emitter to open or plug it. By keyboard: arrows go from one to the next, space opens or plugs.",
+  countOnly:
+    "What is computed below ground takes how many emitters are open, not which: along the lines their water is spread evenly, far apart each has its own circle. A line plugged whole is left out if the open lines still mirror each other across the row.",
+  thenRuns: (sameLitres: boolean): string =>
+    sameLitres
+      ? "The programme's litres stay, so it runs longer."
+      : "The programme's minutes stay, so the tree is given fewer litres.",
   emitter: (alongM: number, acrossM: number, open: boolean): string =>
     `${open ? "open" : "plugged"}, ${amount(Math.abs(alongM), 2)} m ${alongM < 0 ? "before" : "after"} the trunk, ${acrossM === 0 ? "on the row" : `${amount(Math.abs(acrossM), 2)} m ${acrossM < 0 ? "left" : "right"} of it`}`,
   waterEc: (): string => `Salt of the water (EC), ${unitText("salt")}; 0: not reckoned`,

@@ -17,7 +17,7 @@ export const truthPage = {
   missing: "The checks could not be fetched; they are beside the page and come when it is online again.",
   again: "Try again",
   agree: (agree: number, all: number): string =>
-    agree === all ? `${whole(all)} agree` : `${whole(agree)} of ${whole(all)} agree`,
+    agree === all ? `${whole(all)} ${all === 1 ? "agrees" : "agree"}` : `${whole(agree)} of ${whole(all)} agree`,
   columns: ["Check", "Figure", "Printed", "Ours", "Tolerance", "Source"],
   how: { seen: "seen in print", memory: "from memory", derived: "worked out" } as Readonly<Record<string, string>>,
   misses: "does not agree",

@@ -8,7 +8,14 @@ export const blockPage: BlockPageWords = {
       ? `${amount(open)} de ${amount(all)} emisores abiertos; las raíces de un árbol adulto siguen las líneas`
       : `${amount(open)} de ${amount(all)} emisores abiertos; ${percent(useful)} del agua cae sobre raíces`,
   planLabel: "La hilera desde arriba: los emisores de un árbol",
-  planKeys: "Las flechas van de emisor a emisor; la barra espaciadora lo abre o lo tapa.",
+  planKeys:
+    "Toque un emisor para abrirlo o taparlo. Con teclas: las flechas van de uno a otro y la barra espaciadora lo abre o lo tapa.",
+  countOnly:
+    "El cálculo bajo tierra toma cuántos emisores están abiertos, no cuáles: a lo largo de las líneas su agua se reparte por igual; muy separados, cada uno tiene su círculo. Una línea tapada entera no cuenta si las líneas abiertas siguen siendo simétricas respecto a la hilera.",
+  thenRuns: (sameLitres) =>
+    sameLitres
+      ? "Los litros del programa se mantienen, así que riega más tiempo."
+      : "Los minutos del programa se mantienen, así que el árbol recibe menos litros.",
   emitter: (alongM, acrossM, open) =>
     `${open ? "abierto" : "tapado"}, ${amount(Math.abs(alongM), 2)} m ${alongM < 0 ? "antes" : "después"} del tronco, ${acrossM === 0 ? "en la hilera" : `${amount(Math.abs(acrossM), 2)} m a la ${acrossM < 0 ? "izquierda" : "derecha"}`}`,
   waterEc: (): string => `Sal del agua (CE), ${unitText("salt")}; 0: no se calcula`,

@@ -16,7 +16,10 @@ export const truthPage: TruthPageWords = {
   fetching: "Trayendo las comprobaciones",
   missing: "No se pudieron traer las comprobaciones; están junto a la página y vendrán cuando haya conexión.",
   again: "Probar otra vez",
-  agree: (agree, all) => (agree === all ? `${whole(all)} concuerdan` : `${whole(agree)} de ${whole(all)} concuerdan`),
+  agree: (agree, all) =>
+    agree === all
+      ? `${whole(all)} ${all === 1 ? "concuerda" : "concuerdan"}`
+      : `${whole(agree)} de ${whole(all)} concuerdan`,
   columns: ["Comprobación", "Cifra", "Impreso", "Nuestro", "Tolerancia", "Fuente"],
   how: { seen: "vista impresa", memory: "de memoria", derived: "deducida" },
   misses: "no concuerda",
