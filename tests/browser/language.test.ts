@@ -27,6 +27,9 @@ test("the page speaks Spanish throughout, remembers it, and writes numbers and d
   const texts = await page.evaluate(visibleTexts);
   expect(texts.length).toBeGreaterThan(200);
   expect(texts.filter((text) => englishWords.test(text))).toEqual([]);
+  // A unit stands once beside what it measures.
+  expect(texts).toContain("Hasta ahora, L");
+  expect(texts.filter((text) => /, L, L\b/.test(text))).toEqual([]);
   expect(await page.getByRole("slider", { name: "Hora mostrada" }).getAttribute("aria-valuetext")).toMatch(/13 ene/);
   await page.goto(playground.url);
   await settled(page);
@@ -55,9 +58,12 @@ test("the page speaks Spanish throughout, remembers it, and writes numbers and d
 
 test("faults, failures and bad links are told in Spanish", async () => {
   const { page } = await playground.newPage({ viewport: { width: 1280, height: 900 } });
-  await openCompare(page, `${playground.url}#v=1&lang=es&a.pulses=many&tune=3`);
+  await openCompare(page, `${playground.url}#v=1&lang=es&a.pulses=many&plugged=3,1&tune=3`);
   const faults = page.locator("rl-model-status .failed");
   await expect.poll(() => faults.textContent()).toContain("debe ser un número entero de 1 a 24");
+  await expect
+    .poll(() => faults.textContent())
+    .toContain("debe ser números enteros de 0 a 199, de menor a mayor, con puntos entre ellos");
   await expect.poll(() => faults.textContent()).toContain("«tune» no es un ajuste");
   await faults.getByRole("button", { name: "Cerrar" }).click();
   await sentence(page, 0).getByLabel("Días de un riego a otro").selectOption("1");

@@ -84,8 +84,8 @@ export const spanish: Words = {
     total: (litres) => `${waterText(litres)} al final de la temporada`,
     none: "nada sale bajo las raíces",
     quantity: "Bajo las raíces",
-    until: "Hasta ahora, L",
-    whole: "Temporada, L",
+    until: "Hasta ahora",
+    whole: "Temporada",
     share: "De lo que entró",
   },
   storage: {
@@ -245,6 +245,10 @@ const ruleText = (rule: string): string =>
     .replace("a number from", "un número de")
     .replace("a time of day from", "una hora del día de")
     .replace("one of", "uno de")
+    .replace("whole numbers from", "números enteros de")
+    .replace("rising, with dots between them", "de menor a mayor, con puntos entre ellos")
+    .replace("small letters, digits and hyphens, up to", "minúsculas, cifras y guiones, hasta")
+    .replace("or nothing", "o nada")
     .replace(/ to /, " a ")
     .replace(" or ", " o ");
 

@@ -15,7 +15,8 @@ export const blockStyles = css`
   .wet { background: color-mix(in oklab, var(--below) 30%, var(--paper)); }
   .canopy { border: 1.5px dotted var(--rule-strong); }
   .dot { width: 0.7rem; height: 0.7rem; border-radius: 50%; background: var(--ink); border: 2px solid var(--ink); box-sizing: border-box; }
-  .shut { background: var(--paper); }
+  /* The cross of the plan. */
+  .shut { background: linear-gradient(45deg, transparent 42%, var(--ink) 42% 58%, transparent 58%), linear-gradient(-45deg, transparent 42%, var(--ink) 42% 58%, transparent 58%), var(--paper); }
   .buttons { display: flex; flex-wrap: wrap; gap: 0.5rem; margin: 0.6rem 0; }
   button { font: inherit; color: var(--ink); background: var(--paper); border: 1.5px solid var(--ink); border-radius: 1.3em; min-height: 2.4rem; padding: 0.1em 0.9em; cursor: pointer; }
   button:focus-visible { outline: 3px solid var(--ink); outline-offset: 2px; }
