@@ -20,7 +20,7 @@ test("the sheet says litres, hours and starts, three readings that would prove i
   const article = page.locator("rl-sheet-page article");
   await expect.poll(() => article.locator(".amount").textContent()).toMatch(/^133 L for each tree/);
   await expect.poll(() => article.locator(".how", { hasText: "Open at 06:00, for 4 h 9 min." }).count()).toBe(1);
-  await expect.poll(() => article.locator(".read").count()).toBe(3);
+  await expect.poll(() => article.locator(".read").count(), { timeout: 120_000 }).toBe(3);
   await expectHalfPage(page, article);
   await page.getByLabel("Programme:").selectOption("2");
   await article.locator(".how", { hasText: "4 times a day" }).waitFor({ timeout: 90_000 });
@@ -28,6 +28,7 @@ test("the sheet says litres, hours and starts, three readings that would prove i
   await page.getByLabel("Programme:").selectOption("0");
   await page.getByLabel("Soil:").selectOption("0");
   await article.locator(".how", { hasText: "expected beyond 20 kPa" }).waitFor({ timeout: 90_000 });
+  await article.locator(".read").first().waitFor({ timeout: 120_000 });
   await expectHalfPage(page, article);
   expect(troubles).toEqual([]);
 });

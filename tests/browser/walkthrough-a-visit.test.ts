@@ -69,7 +69,7 @@ test("steps 11 and 12: sheets for clay and sand on half a page each; two weeks l
     await article.locator("h2", { hasText: name }).waitFor({ timeout: 90_000 });
     await expect.poll(() => article.locator(".amount").textContent()).toMatch(/^141 L for each tree/);
     await expect.poll(() => article.locator(".how", { hasText: "Open at 22:00, for 4 h 24 min." }).count()).toBe(1);
-    await expect.poll(() => article.locator(".read").count()).toBe(3);
+    await expect.poll(() => article.locator(".read").count(), { timeout: 120_000 }).toBe(3);
     await expect.poll(() => article.locator("ul").nth(1).locator("li").count()).toBeGreaterThanOrEqual(2);
     await expect.poll(() => article.textContent()).toMatch(/26 Jan/);
     await expectHalfPage(page, article);

@@ -30,7 +30,7 @@ const escaped = (text: string): string => text.replace(/[&<>"']/g, (sign) => `&#
 export function sheetHtml(text: SheetText, language: string): string {
   const item = (line: string): string => `<li>${escaped(line)}</li>`;
   const reading = (line: string): string =>
-    `<li>${escaped(line)}<span class="write">${escaped(text.readHere)}: <i></i></span></li>`;
+    `<li>${escaped(line)}. <span class="write">${escaped(text.readHere)}: <i></i></span></li>`;
   const [amount, ...how] = text.lines;
   return `<!doctype html>
 <html lang="${escaped(language)}">

@@ -71,7 +71,7 @@ export class SheetPage extends LitElement {
         <div role="status">${answer === undefined ? html`<p>${w.computing}</p>` : nothing}
           ${answer?.kind === "failed" ? html`<p class="failed"><strong>${w.failed}.</strong> <span lang="en">${answer.message}</span></p>` : nothing}
           ${answer?.kind === "faults" ? html`<p class="failed"><strong>${w.failed}.</strong> ${answer.faults.map((fault) => words.states.fault(fault))}</p>` : nothing}</div></div>
-      ${answer?.kind === "sheet" ? this.#sheet(answer.sheet) : nothing}
+      ${answer?.kind === "sheet" ? this.#sheet(answer) : nothing}
       ${answer?.kind === "sheet" ? this.#away(answer) : nothing}${this.#earlier()}`;
   }
 
@@ -122,8 +122,13 @@ export class SheetPage extends LitElement {
     </div>`;
   }
 
-  #sheet(sheet: Sheet): TemplateResult {
+  #sheet({ sheet, members, all }: Extract<SheetMessage, { kind: "sheet" }>): TemplateResult {
     const text = this.#text(sheet);
+    // A band of few draws looks surer than it is.
+    const bands =
+      members < all
+        ? html`<p>${sheetPageWords().refining(members, all)}</p>`
+        : html`<ul>${text.expected.map((line) => html`<li>${line}. <span class="read">${text.readHere}: <span class="blank"></span></span></li>`)}</ul>`;
     const [first, ...lines] = text.lines;
     return html`<article>
       <h2>${text.title}</h2>
@@ -131,7 +136,7 @@ export class SheetPage extends LitElement {
       ${lines.map((line) => html`<p class="how">${line}</p>`)}
       <div class="parts">
         <section><h3>${text.expectedTitle}</h3>
-          <ul>${text.expected.map((line) => html`<li>${line} <span class="read">${text.readHere}: <span class="blank"></span></span></li>`)}</ul>
+          ${bands}
           <p>${text.expectedThen}</p></section>
         <section><h3>${text.stopIfTitle}</h3>
           <ul>${text.stopIf.map((line) => html`<li>${line}</li>`)}</ul></section>
