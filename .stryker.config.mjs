@@ -32,7 +32,7 @@ export default {
   clearTextReporter: { allowColor: false, logTests: false, reportTests: false },
   jsonReporter: { fileName: "out/mutation/report.json" },
   concurrency: 1,
-  timeoutMS: 30_000,
+  timeoutMS: 6_000,
   dryRunTimeoutMinutes: 30,
   tempDirName: "out/mutation-sandbox",
   cleanTempDir: "always",
