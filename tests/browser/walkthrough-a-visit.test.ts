@@ -103,6 +103,23 @@ test("steps 11 and 12: sheets for clay and sand on half a page each; two weeks l
   expect(troubles).toEqual([]);
 }, 300_000);
 
+// A tree of 0.8 m shades 0.50 of 24 m2, 2.1 % of the ground. FAO-56 (Allen et al. 1998) eq. 98: its density is twice the cover, 4.2 %,
+// over that of the mature orchard of 70 % cover and 3 m, 0.7^(1/4) = 0.915, so 4.6 % of 24 m2 or 1.10 m2: 7.5 mm x 0.7 = 5.8 L.
+test("a young canopy wants litres of its own size: in the need, in the pictures and for what a programme brings", async () => {
+  const { page, troubles } = await playground.newPage({ viewport: { width: 1280, height: 900 } });
+  await openPage(page, playground.url, "compare", "&canopy=0.8&litres=6.4&need.et0=7.5");
+  await settled(page);
+  await page.getByText("What the tree needs").click();
+  const need = page.locator("rl-need-figure");
+  await expect.poll(() => need.locator(".sum").textContent()).toMatch(/^5\.7\d L a tree net, 6\.4\d L gross/);
+  await expect.poll(() => need.locator("li").first().textContent()).toMatch(/the amount is right/);
+  await openPage(page, playground.url, "section", "&canopy=0.8");
+  await expect
+    .poll(() => page.locator("rl-section-page rl-window-bar").textContent())
+    .not.toMatch(/wanted[^\d]*1\d\d L/);
+  expect(troubles).toEqual([]);
+});
+
 test("follow-up, the young block: litres on the ball and on the ground, flow of the sector, warnings and the age to open again", async () => {
   const { page, troubles } = await playground.newPage({ viewport: { width: 1280, height: 900 } });
   await openPage(

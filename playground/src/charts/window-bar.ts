@@ -73,7 +73,7 @@ export class WindowBar extends LitElement {
           ${t.lendsText.split(", ").map((part, line) => svg`<text x=${x + tube / 2} y=${base + stub + em * (2.4 + line * 1.15)} text-anchor="middle">${part}</text>`)}`;
       })}
       <path class="bottle" d="M${bx - tube / 2} ${base}V${base - bottle + em * 0.4}q0 ${-em * 0.4} ${tube / 2 - neck} ${-em * 0.4}v${-em * 0.9}h${2 * neck}v${em * 0.9}q${tube / 2 - neck} 0 ${tube / 2 - neck} ${em * 0.4}V${base}Z"></path>
-      <rect class="water" x=${bx - tube / 2 + 2.5} width=${tube - 5} y=${base - Math.max(0, bottle - em * 0.35)} height=${Math.max(0, bottle - em * 0.35) - 2}></rect>
+      <rect class="water" x=${bx - tube / 2 + 2.5} width=${tube - 5} y=${base - Math.max(0, bottle - em * 0.35)} height=${Math.max(0, bottle - em * 0.35 - 2)}></rect>
       <text class="strong" x=${bx} y=${base + stub + em * 1.2} text-anchor="middle">${w.bottle}</text>
       <text x=${bx} y=${base + stub + em * 2.4} text-anchor="middle">${waterText(demandL)}</text>
     </svg>`;

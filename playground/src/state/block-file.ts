@@ -48,6 +48,7 @@ function openLines(scene: BlockScene): Pick<DemoBlock["lines"], "offsetsM" | "pl
 export function blockFile(block: DemoBlock, initial: BlockScene, scene: BlockScene): DemoBlock {
   if (JSON.stringify(scene) === JSON.stringify(initial)) return block;
   const changed = (key: keyof BlockScene): boolean => scene[key] !== initial[key];
+  const shaded = changed("canopyDiameterM") || changed("treeSpacingM") || changed("rowSpacingM");
   const roots = {
     ...(changed("rootDepthCm") ? { depthCm: scene.rootDepthCm } : {}),
     ...(scene.roots === "disc" ? { lateral: { kind: "disc", radiusCm: scene.rootRadiusM * 100 } } : {}),
@@ -59,6 +60,8 @@ export function blockFile(block: DemoBlock, initial: BlockScene, scene: BlockSce
     tree: {
       ...block.tree,
       canopyDiameterM: scene.canopyDiameterM,
+      // The file's coefficients are of its own orchard; what another one wants goes with the ground that it shades.
+      ...(shaded ? { cover: block.tree.cover ?? { rule: "relative-density" } } : {}),
       ...(Object.keys(roots).length > 0 ? { roots } : {}),
     },
     ...(scene.waterEcDsPerM > 0 ? { salt: { waterEcDsPerM: scene.waterEcDsPerM } } : {}),

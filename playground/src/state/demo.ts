@@ -27,6 +27,7 @@ export interface DemoBlock {
   readonly tree: {
     readonly name: string;
     readonly canopyDiameterM: number;
+    readonly cover?: { readonly rule: "relative-density" };
     readonly kcb: readonly { readonly date: string; readonly kcb: number }[];
     readonly roots?: object;
   };

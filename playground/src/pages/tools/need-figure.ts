@@ -47,6 +47,7 @@ export class NeedFigure extends LitElement {
     const kc = need.kc > 0 ? need.kc : own.kc;
     const et0Mm = need.et0Mm > 0 ? need.et0Mm : (this.dayEt0Mm ?? 0);
     const found = this.#need(et0Mm, kc);
+    const { treeSpacingM, rowSpacingM } = this.file.block;
     return html`
       <div class="fields">
         ${this.#number("et0Mm", w.et0, et0Mm, 1, 0.1)}
@@ -58,17 +59,22 @@ export class NeedFigure extends LitElement {
       </div>
       <div role="status">
         <p class="sum">${w.net(found.netLPerTree, found.grossLPerTree, need.efficiencyFraction)}</p>
-        <p>${w.needAlso(found.depthMm, areaWaterText(found.grossM3PerHa ?? 0))}</p>
+        <p>${w.needAlso(found.netLPerTree / (treeSpacingM * rowSpacingM), areaWaterText(found.grossM3PerHa ?? 0))}</p>
         <ul>${programmes.map((p, i) => html`<li>${p.rule === "calendar" ? this.#held("ABCD"[i]!, this.plans[i]!.litresPerDay, found.grossLPerTree) : w.decided("ABCD"[i]!)}</li>`)}</ul>
       </div>
       <p class="small">${need.et0Mm > 0 ? "" : `ET0 ${w.ofWeather(day)}. `}${need.kc > 0 ? w.kcTyped : html`<span lang="en">${w.kcFrom(own.source)}</span>`}. ${w.model(listedKcb(this.file))}</p>`;
   }
 
   #need(et0Mm: number, kc: number): NeedDay {
-    const { treeSpacingM, rowSpacingM } = this.file.block;
+    const { treeSpacingM, rowSpacingM, tree } = this.file.block;
+    const { heightM } = cropPresets[this.scene.need.crop];
     return waterNeed({
-      tree: { spacing: { treeSpacingM, rowSpacingM } },
-      cover: { rule: "whole-ground" },
+      tree: {
+        spacing: { treeSpacingM, rowSpacingM },
+        canopyDiameterM: tree.canopyDiameterM,
+        heightM: heightM.value,
+      },
+      cover: tree.cover ?? { rule: "whole-ground" },
       reference: { kind: "et0" },
       periods: [{ name: "day", days: 1, referenceMmPerDay: et0Mm, coefficient: kc }],
       hotDayRatio: 1,
