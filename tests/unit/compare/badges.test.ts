@@ -32,6 +32,23 @@ test("badges are worked out from the runs, whatever the comparison claims", () =
   expect(heldWith(wetter)["same-start"]).toBe(false);
 });
 
+// Four days: a run every third day comes on days 0 and 3, so two of 400 L are the water of four of 200 L, though 400 / 3 is not 200.
+test("litres that are the same over the season are not called another amount, and others are", () => {
+  const every3 = (litres: number): readonly string[] => {
+    const programmes = [calendar("daily", 1, 1, 200), calendar("every third day", 3, 1, litres)];
+    const arms = programmes.map(
+      (programme): Arm => ({
+        soil: soil.name,
+        programme: programme.name,
+        result: simulate(scenarioOf({ ...comparison, programmes }, soil, programme)),
+      }),
+    );
+    return gather({ ...comparison, programmes }, arms, []).changes[0]!.questions;
+  };
+  expect(every3(400)).toEqual(["interval"]);
+  expect(every3(500)).toEqual(["amount", "interval"]);
+});
+
 test("a run that was not settled breaks the badge of a comparison that asks for it", () => {
   const settled = { kind: "settled", tensionKPa: 10 } as const;
   expect(heldWith({}, settled).settled).toBe(true);

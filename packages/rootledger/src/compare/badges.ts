@@ -22,14 +22,20 @@ export function badgesOf(
   ];
 }
 
-function sameWater(arms: readonly Arm[]): Badge {
+/** Whether the mean tree's water of the season is the same under all of them. @example waterOf(arms).same */
+export function waterOf(arms: readonly Arm[]): { least: number; most: number; apart: number; same: boolean } {
   const litres = arms.map((arm) => measure(arm.result, "applied").values[meanTree(arm)]);
   const most = Math.max(...litres);
   const least = Math.min(...litres);
   const apart = most > 0 ? (most - least) / most : 0;
+  return { least, most, apart, same: apart <= sameWaterFraction };
+}
+
+function sameWater(arms: readonly Arm[]): Badge {
+  const { least, most, apart, same } = waterOf(arms);
   return {
     id: "same-water",
-    holds: apart <= sameWaterFraction,
+    holds: same,
     detail: `${least.toFixed(0)} to ${most.toFixed(0)} L per tree, ${(apart * 100).toFixed(1)} % apart`,
     figures: { leastL: least, mostL: most, apartFraction: apart },
   };

@@ -8,7 +8,7 @@ import type { Scenario, Soil } from "../scenario/scenario.js";
 import { treesOf } from "../scenario/supply.js";
 import { version } from "../version.js";
 import { type DefaultUsed, measure, type Result } from "../water/result.js";
-import { badgesOf } from "./badges.js";
+import { badgesOf, waterOf } from "./badges.js";
 import type { Arm, Comparison, ComparisonResult, Difference, Question } from "./comparison.js";
 import { floorOf } from "./floors.js";
 import { questionsBetween } from "./questions.js";
@@ -81,11 +81,12 @@ export function gather(
     const { emittersPerTree } = lineLayout(lines.offsetsM, treeSpacingM, lines.emitterSpacingM);
     return (emittersPerTree - lines.pluggedPerTree) * (programme.emitterFlowLPerH ?? lines.emitterFlowLPerH);
   };
-  const changes = pairs(programmes).map(([from, to]) => ({
-    from: from.name,
-    to: to.name,
-    questions: questionsBetween(from, to, flow(from), flow(to)),
-  }));
+  const changes = pairs(programmes).map(([from, to]) => {
+    // The last interval of a season is seldom whole: what a programme gave counts, not what its rhythm would give for ever.
+    const same = waterOf(arms.filter(({ programme }) => programme === from.name || programme === to.name)).same;
+    const questions = questionsBetween(from, to, flow(from), flow(to));
+    return { from: from.name, to: to.name, questions: same ? questions.filter((q) => q !== "amount") : questions };
+  });
   const neighbours = changes.filter((change) => {
     const at = programmes.findIndex((p) => p.name === change.from);
     return programmes[at + 1]?.name === change.to;
