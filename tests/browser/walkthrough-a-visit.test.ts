@@ -134,6 +134,9 @@ test("follow-up, the young block: litres on the ball and on the ground, flow of 
   // Of 20 emitters the two beside the trunk reach the roots: to bring 6.3 L there, about ten times as much leaves the lines.
   const out = async (): Promise<number> =>
     Number(/must give ([\d.]+) L/.exec((await block.locator("figure").nth(1).textContent()) ?? "")?.[1]);
+  await expect
+    .poll(() => block.locator("rl-years-figure h2").textContent(), { timeout: 60_000 })
+    .toMatch(/20 emitters are open now; at this age \d would do/);
   const allOpen = await out();
   expect(allOpen).toBeGreaterThan(40);
   await block.getByRole("button", { name: "Open the nearest 4" }).click();

@@ -80,10 +80,13 @@ export class YearsFigure extends LitElement {
         amount(hoursOnHotDay, 2),
       ]),
     });
+    const enough = finer[0]?.plug.openPerTree ?? all;
     const title =
-      next === undefined || openNow >= all
-        ? w.full
-        : w.title(openNow, all, next.ageYears, this.#date(next.ageYears - now));
+      openNow > enough
+        ? w.tooMany(openNow, enough)
+        : next === undefined || openNow >= all
+          ? w.full
+          : w.title(openNow, all, next.ageYears, this.#date(next.ageYears - now));
     return html`<figure><h2>${title}</h2>
       <div class="fields">
         <rl-number-field named .label=${w.age} .value=${now} .limits=${[0, lastAge - step]} .decimals=${1} .step=${0.5} @number-changed=${(e: CustomEvent<number>) => (this.ageYears = e.detail)}></rl-number-field>
