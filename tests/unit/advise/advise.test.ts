@@ -122,6 +122,22 @@ describe("advise", () => {
     }
   });
 
+  // What a tree draws in a run need not be held by the soil; what it draws before a run makes room there. Fewer litres in the run
+  // cannot be praised by the first.
+  test("a start with less drawn in the run is not explained by what is drawn in it", () => {
+    const cause = { code: "start-hour", fromH: 6, toH: 18, fromWhileOpenL: 35, wantedLPerDay: 122 } as const;
+    const said = (toWhileOpenL: number): string[] =>
+      [adviceEnglish, adviceSpanish].map((words) =>
+        causeText({ ...cause, toWhileOpenL }, words, { number: String, units: { water: "L" } }),
+      );
+    const [more, mas] = said(48);
+    expect(more).toMatch(/need not be held by the soil/);
+    expect(mas).toMatch(/no tiene que guardarlo/);
+    const [fewer, menos] = said(2);
+    expect(fewer).toMatch(/only 2 L .* more room/);
+    expect(menos).toMatch(/solo 2 L .* más sitio/);
+  });
+
   test("water changes only where it may", async () => {
     const limits = { longestRunMinutes: 300 };
     const advice = await advise(short({ water: "may-change", limits, mostCandidates: 60 }));

@@ -29,6 +29,8 @@ export const adviceEnglish: AdviceWords = {
     "gap-never-covers": "Pauses of $gap are too short: air is mostly not back before the next opening.",
     "one-run": "One run, not $fromPulses pulses: pauses of $gap stood against $recovery that air takes to come back.",
     "one-run-never": "One run, not $fromPulses pulses: after pauses of $gap air was mostly not back.",
+    "start-hour-fewer":
+      "From $to, not $from: of the $wanted that the tree wants a day only $toWhileOpen fall into the run, not $fromWhileOpen; more has been drawn before it opens, and the soil has more room for the water.",
     "start-hour":
       "From $to, not $from: of the $wanted that the tree wants a day $toWhileOpen fall into the run, not $fromWhileOpen; what it draws then need not be held by the soil.",
   },

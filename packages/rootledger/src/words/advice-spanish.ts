@@ -30,6 +30,8 @@ export const adviceSpanish: AdviceWords = {
       "Las pausas de $gap son demasiado cortas: casi nunca vuelve el aire antes de la apertura siguiente.",
     "one-run": "Un riego, no $fromPulses pulsos: las pausas eran de $gap y el aire tarda $recovery en volver.",
     "one-run-never": "Un riego, no $fromPulses pulsos: tras pausas de $gap casi nunca había vuelto el aire.",
+    "start-hour-fewer":
+      "Desde las $to, no desde las $from: de los $wanted que el árbol pide al día solo $toWhileOpen caen en el riego, no $fromWhileOpen; antes de abrir ya ha bebido más y el suelo tiene más sitio para el agua.",
     "start-hour":
       "Desde las $to, no desde las $from: de los $wanted que el árbol pide al día $toWhileOpen caen en el riego, no $fromWhileOpen; lo que bebe entonces no tiene que guardarlo el suelo.",
   },

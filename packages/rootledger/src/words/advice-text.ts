@@ -55,7 +55,7 @@ export function causeText(cause: AdviceCause, words: AdviceWords, { number, unit
         : say("one-run", { ...terms, recovery: hours(cause.recoveryH) });
     }
     case "start-hour":
-      return say(cause.code, {
+      return say(cause.toWhileOpenL < cause.fromWhileOpenL ? "start-hour-fewer" : cause.code, {
         ...{ from: clockText(cause.fromH), to: clockText(cause.toH), wanted: litres(cause.wantedLPerDay) },
         ...{ fromWhileOpen: litres(cause.fromWhileOpenL), toWhileOpen: litres(cause.toWhileOpenL) },
       });
