@@ -33,6 +33,19 @@ test("the sheet says litres, hours and starts, three readings that would prove i
   expect(troubles).toEqual([]);
 });
 
+test.each([
+  ["en", /No run of this programme falls into the two weeks/],
+  ["es", /Ningún riego de este programa cae en las dos semanas/],
+])("a day with no run before the season ends is said in words, not as an error: %s", async (language, said) => {
+  const { page, troubles } = await playground.newPage();
+  // The season's 84th day; a run every 14 days came last on day 70.
+  await page.goto(`${playground.url}#v=1&page=sheet&hour=2015&a.every=14&lang=${language}`);
+  const failed = page.locator("rl-sheet-page .failed");
+  await expect.poll(() => failed.textContent()).toMatch(said);
+  expect(await failed.textContent()).not.toMatch(/sheet requires/);
+  expect(troubles).toEqual([]);
+});
+
 test.each(["en", "es"])("the sheet of the command line fits half a page too: %s", async (language) => {
   const { page } = await playground.newPage();
   const argv = ["sheet", "data/demo/scenario.json", "--as", "html", "--language", language, "--members", "2"];

@@ -1,5 +1,5 @@
 import { main } from "@rootledger/cli";
-import { sheet } from "rootledger/advise";
+import { sensorTwin, sheet } from "rootledger/advise";
 import { defaultPriors } from "rootledger/chance";
 import { parseScenario } from "rootledger/scenario";
 import { type SheetFormat, sheetEnglish, sheetHtml, sheetPlain, sheetSpanish, sheetText } from "rootledger/words";
@@ -70,6 +70,17 @@ describe("the grower's sheet", () => {
   });
 });
 
+test("a day from which nothing is watered is a fault of the question, said in words", async () => {
+  const file = demoJson("scenario");
+  file.programme.runs = [{ start: "06:00", everyDays: 40, firstDay: 0, pulses: 1, litresPerTree: 100 }];
+  const { io, written } = memoryIo({
+    "/block/none.json": JSON.stringify(file),
+    "/block/weather.csv": demoFiles["weather.csv"],
+  });
+  expect(await main(["sheet", "/block/none.json", "--day", "5", "--members", "2"], io)).toBe(1);
+  expect(written.stderr).toMatch(/^--day 5: no run of the programme falls into the 14 days from it/);
+});
+
 describe("a sheet in words", () => {
   const format: SheetFormat = {
     language: "en",
@@ -114,6 +125,39 @@ describe("a sheet in words", () => {
       }
     },
   );
+
+  test.each([
+    ["night pulses that end at 02:00", "21:00", 4, 120, 30],
+    ["a run that ends at 05:30, in the small hours", "22:00", 1, 450, 32],
+    ["a long run that ends at 11:00 a day later", "06:00", 1, 1740, 54],
+  ])("the deep sensor is read in the morning after the last closing: %s", (_, start, pulses, minutes, hour) => {
+    const file = demoJson("scenario");
+    file.programme.runs = [{ start, everyDays: 4, firstDay: 0, pulses, gapMinutes: 60, minutes }];
+    const parsed = parseScenario(file, demoFiles);
+    if (!parsed.ok) throw new Error(JSON.stringify(parsed.faults));
+    const { scenario } = parsed;
+    const priors = defaultPriors({ block: scenario.block, soils: [scenario.soil] });
+    const draws = { source: { kind: "priors", priors, seed: 1 }, members: 2 } as const;
+    const places = [{ depthCm: 50, fromLineCm: 10 }];
+    // From day 1 on the first watering is on day 4.
+    const twin = sensorTwin(scenario, { places, fromHour: 4 * 24 + hour - 1, hours: 1 }, draws);
+    const deep = sheet(scenario, { day: 1, draws }).expected.find(({ when }) => when === "next-morning");
+    expect(deep?.medianKPa).toBe(twin.sensors[0]?.medianKPa[0]);
+  });
+
+  test.each([
+    [2.1, /EC 2\.1 dS\/m.*leaching and local advice decide/],
+    [undefined, /^(?!.*dS\/m)/s],
+  ])("says what salty water asks for, and nothing where the water is not known: EC %s", (waterEcDsPerM, has) => {
+    const file = demoJson("scenario");
+    if (waterEcDsPerM !== undefined) file.block.salt = { waterEcDsPerM };
+    const parsed = parseScenario(file, demoFiles);
+    if (!parsed.ok) throw new Error(JSON.stringify(parsed.faults));
+    const priors = defaultPriors({ block: parsed.scenario.block, soils: [parsed.scenario.soil] });
+    const draws = { source: { kind: "priors", priors, seed: 1 }, members: 2 } as const;
+    const text = sheetText(sheet(parsed.scenario, { day: 1, draws }), sheetEnglish, format);
+    expect(sheetPlain(text)).toMatch(has);
+  });
 
   test("escapes what others wrote and lists pulses, dates and plugged emitters", () => {
     const file = demoJson("scenario");

@@ -5,6 +5,7 @@ export const words = {
   help,
   schemaNames: "a schema is one of",
   internal: "rootledger: internal error:",
+  nothingToWater: "no run of the programme falls into the 14 days from it, or the season ends before",
   dayWithin: "must be a day of the season, 0 to",
   seed: "seed",
   ownDraws: "own draws",

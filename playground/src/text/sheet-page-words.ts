@@ -12,6 +12,8 @@ const english = {
   earlier: "Sheets given out before",
   reopen: "the scene it was made of",
   failed: "This sheet could not be made",
+  noRun:
+    "No run of this programme falls into the two weeks from that day, or the season ends before. Choose an earlier day on Compare or Section, or another programme.",
   soil: "Soil",
   programme: "Programme",
   from: (day: string): string => `From ${day} on, the day that the other pages show.`,
@@ -30,6 +32,8 @@ const spanish: typeof english = {
   earlier: "Hojas entregadas antes",
   reopen: "la escena con que se hizo",
   failed: "No se pudo hacer esta hoja",
+  noRun:
+    "Ningún riego de este programa cae en las dos semanas desde ese día, o la temporada acaba antes. Elija un día anterior en Comparar o Corte, u otro programa.",
   soil: "Suelo",
   programme: "Programa",
   from: (day) => `Desde el ${day}, el día que muestran las otras páginas.`,

@@ -1,4 +1,4 @@
-import { sheet } from "rootledger/advise";
+import { NothingToWater, sheet } from "rootledger/advise";
 import { defaultPriors } from "rootledger/chance";
 import { parseScenario } from "rootledger/scenario";
 import weatherText from "../../../data/demo/weather.csv?raw";
@@ -24,7 +24,8 @@ self.onmessage = ({ data: { file, files, day } }: MessageEvent<SheetRequest>) =>
       post({ kind: "sheet", sheet: made, members, all: stages.at(-1)! });
     }
   } catch (error) {
-    post({ kind: "failed", message: error instanceof Error ? error.message : String(error) });
+    if (error instanceof NothingToWater) post({ kind: "no-run" });
+    else post({ kind: "failed", message: error instanceof Error ? error.message : String(error) });
   }
 };
 

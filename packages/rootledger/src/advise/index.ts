@@ -36,7 +36,14 @@ export {
   type TwinOptions,
   type TwinWindow,
 } from "./sensor-twin.js";
-export { type ExpectedReading, type Sheet, type SheetOpening, type SheetQuestion, sheet } from "./sheet.js";
+export {
+  type ExpectedReading,
+  NothingToWater,
+  type Sheet,
+  type SheetOpening,
+  type SheetQuestion,
+  sheet,
+} from "./sheet.js";
 export { longestDrainH, type PitAnswer, type PitReadings, pitAnswer, type StructureGuess } from "./spade-and-tape.js";
 export { type StartWindow, type StartWindowOptions, startWindow } from "./start-window.js";
 export { type SprinklerBlock, type SprinklerWarning, underMicroSprinkler } from "./under-micro-sprinkler.js";

@@ -43,6 +43,8 @@ export interface Sheet {
   readonly wateringDates: readonly string[];
   /** Latest closing on any day, minutes since its midnight. */
   readonly latestStopMinutes: number;
+  /** EC of the water, dS/m, where the block says it. */
+  readonly waterEcDsPerM?: number;
   readonly emitters: { readonly open: number; readonly plugged: number; readonly flowLPerH: number };
   readonly airReturnKPa: number;
   readonly pullLimitKPa: number;
@@ -69,12 +71,20 @@ const usualDeepCm = 50;
 const usualFromLineCm = 10;
 /** After the last closing of a day, h, when the shallow sensor is read: the front has passed it. Our choice. */
 const afterRunH = 2;
+/** Hour of the morning at which the deep sensor is read. Our choice. */
+const morningH = 6;
+
+/** No run falls into the days that a sheet would hold: there is nothing to write down. */
+export class NothingToWater extends RangeError {
+  override readonly name = "NothingToWater";
+}
 
 /**
  * The grower's sheet of one scenario: litres, hours, starts, days, open emitters, latest stop and three readings that would
  * prove it wrong, with their band over draws of what is unknown. It holds for 14 days or to the end of the weather.
  *
- * @throws RangeError if the day lies outside the season, no water is given from it on within 14 days, or as `sensorTwin`.
+ * @throws NothingToWater if no water is given within 14 days of the day.
+ * @throws RangeError if the day lies outside the season, or as `sensorTwin`.
  * @example sheet(scenario, { day: 30, draws: { source: { kind: "priors", priors, seed: 1 }, members: 40 } }).latestStopMinutes
  */
 export function sheet(scenario: Scenario, question: SheetQuestion): Sheet {
@@ -86,7 +96,7 @@ export function sheet(scenario: Scenario, question: SheetQuestion): Sheet {
   const lastDay = Math.min(day + validDays, season.days);
   const { valveH, litresL } = wateringOf(scenario, day, lastDay);
   if (valveH.length === 0)
-    throw new RangeError(`sheet requires water within ${validDays} days of day ${day}: got none`);
+    throw new NothingToWater(`sheet requires water within ${validDays} days of day ${day}: got none`);
   const dayOf = wateringDays(valveH);
   const wetDays = [...new Set(dayOf)];
   const firstWet = wetDays[0];
@@ -112,6 +122,7 @@ export function sheet(scenario: Scenario, question: SheetQuestion): Sheet {
     ...(gaps.size === 1 ? { everyDays: gap } : {}),
     wateringDates: wetDays.map((d) => dateOf(firstDay + d)),
     latestStopMinutes: latestStop(valveH),
+    ...(block.salt === undefined ? {} : { waterEcDsPerM: block.salt.waterEcDsPerM }),
     emitters: {
       open: Math.round((perTree - block.lines.pluggedPerTree) * 100) / 100,
       plugged: block.lines.pluggedPerTree,
@@ -186,7 +197,8 @@ function expectedOf(
   const first = valveH[0];
   const dayOf = wateringDays(valveH);
   const last = valveH[2 * dayOf.lastIndexOf(firstWet) + 1];
-  const morning = Math.floor(first) + 24;
+  // The first morning after the last closing; where the lines close in its small hours, once the front has gone on.
+  const morning = Math.max(Math.floor((last - morningH) / 24 + 1) * 24 + morningH, Math.ceil(last) + afterRunH);
   const asked = [
     { when: "before-run", place: 0, hour: Math.max(Math.floor(first) - 1, 0) },
     { when: "after-run", place: 0, hour: Math.ceil(last) + afterRunH - 1 },

@@ -45,6 +45,8 @@ export const sheetEnglish: SheetWords = {
     "Numbers are ranges from a model of one average tree; the spade decides. Change one thing at a time and look again within days.",
     "Water rights, nitrate rules, pumps, electricity and anything injected into the lines: local codes and licensed practice come first; guard against backflow.",
   ],
+  saltyWater:
+    "Water of EC $ec dS/m: its salt stays where little drains below the roots. Have water and soil analysed; leaching and local advice decide.",
   notesTitle: "Read here",
   adviser: "Adviser:",
 };

@@ -46,6 +46,8 @@ export const sheetSpanish: SheetWords = {
     "Los números son márgenes de un modelo de un árbol medio; decide la pala. Cambie una sola cosa y mire de nuevo a los pocos días.",
     "Derechos de agua, normas de nitratos, bombas, electricidad y todo lo que se inyecte: primero las normas locales y la práctica autorizada; evite el reflujo.",
   ],
+  saltyWater:
+    "Agua de CE $ec dS/m: su sal se queda donde poco drena bajo las raíces. Haga analizar el agua y el suelo; deciden el lavado y el consejo local.",
   notesTitle: "Lea aquí",
   adviser: "Asesor:",
 };

@@ -79,6 +79,7 @@ export function sheetText(sheet: Sheet, words: SheetWords, format: SheetFormat):
     driest: tension(beforeRun?.highKPa ?? sheet.pullLimitKPa),
     tree: sheet.treeName,
     soil: sheet.soilName,
+    ec: number(sheet.waterEcDsPerM ?? 0, 2),
     weather: sheet.weather.name,
     wfrom: date(sheet.weather.from),
     wto: date(sheet.weather.to),
@@ -115,7 +116,12 @@ export function sheetText(sheet: Sheet, words: SheetWords, format: SheetFormat):
     expectedThen: words.provesThen,
     stopIfTitle: words.stopIfTitle,
     stopIf: stopIfLines(beyond, beforeRun).map((line) => filledWords(words.stopIf[line], terms)),
-    small: [filledWords(words.basis, terms), filledWords(words.holds, terms), ...words.cautions],
+    small: [
+      filledWords(words.basis, terms),
+      filledWords(words.holds, terms),
+      ...((sheet.waterEcDsPerM ?? 0) > 0 ? [filledWords(words.saltyWater, terms)] : []),
+      ...words.cautions,
+    ],
     readHere: words.notesTitle,
     adviser: words.adviser,
   };

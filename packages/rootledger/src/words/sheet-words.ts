@@ -26,6 +26,8 @@ export interface SheetWords {
   readonly beyondTensiometer: string;
   readonly basis: string;
   readonly cautions: readonly string[];
+  /** Stands before them where the water's salt is known. */
+  readonly saltyWater: string;
   readonly notesTitle: string;
   readonly adviser: string;
 }

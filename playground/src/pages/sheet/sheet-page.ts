@@ -70,6 +70,7 @@ export class SheetPage extends LitElement {
         <p class="small">${w.from(dayLabel(this.startDate, Math.floor(this.scene.hour / 24)))}</p>
         <div role="status">${answer === undefined ? html`<p>${w.computing}</p>` : nothing}
           ${answer?.kind === "failed" ? html`<p class="failed"><strong>${w.failed}.</strong> <span lang="en">${answer.message}</span></p>` : nothing}
+          ${answer?.kind === "no-run" ? html`<p class="failed"><strong>${w.failed}.</strong> ${w.noRun}</p>` : nothing}
           ${answer?.kind === "faults" ? html`<p class="failed"><strong>${w.failed}.</strong> ${answer.faults.map((fault) => words.states.fault(fault))}</p>` : nothing}</div></div>
       ${answer?.kind === "sheet" ? this.#sheet(answer) : nothing}
       ${answer?.kind === "sheet" ? this.#away(answer) : nothing}${this.#earlier()}`;
