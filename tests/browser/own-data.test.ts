@@ -33,6 +33,11 @@ test("a weather file is shown as it was understood before it is used, kept over 
     .setInputFiles({ name: "farm.csv", mimeType: "text/csv", buffer: Buffer.from(twentyDays) });
   await drop.getByText("Understood: 20 records").waitFor();
   await expect.poll(() => drop.getByText("Now: Valle Almagra").count()).toBe(1);
+  // Nobody guesses on which half of the earth a file was written.
+  await expect.poll(() => drop.getByLabel("Latitude").inputValue()).toBe("");
+  await drop.getByRole("button", { name: "Use these 20 days from 2024-07-01" }).click();
+  await drop.getByText("Type the latitude of the place first").waitFor();
+  await expect.poll(() => drop.getByText("Now: Valle Almagra").count()).toBe(1);
   await drop.getByLabel("Latitude").fill("38,5");
   await drop.getByLabel("Latitude").press("Enter");
   await drop.getByRole("button", { name: "Use these 20 days from 2024-07-01" }).click();
@@ -126,6 +131,8 @@ test("where storage is forbidden the page works and says what it cannot keep", a
   await drop
     .getByLabel("Drop a weather file")
     .setInputFiles({ name: "farm.csv", mimeType: "text/csv", buffer: Buffer.from(twentyDays) });
+  await drop.getByLabel("Latitude").fill("38,5");
+  await drop.getByLabel("Latitude").press("Enter");
   await drop.getByRole("button", { name: "Use these 20 days" }).click();
   await drop.getByText("no room to keep this file").waitFor();
   expect(troubles).toEqual([]);

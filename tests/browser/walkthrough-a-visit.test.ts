@@ -85,6 +85,8 @@ test("steps 11 and 12: sheets for clay and sand on half a page each; two weeks l
   await drop
     .getByLabel("Drop a weather file")
     .setInputFiles({ name: "two-weeks-on.csv", mimeType: "text/csv", buffer: Buffer.from(weatherOf(58)) });
+  await drop.getByLabel("Latitude").fill("-33");
+  await drop.getByLabel("Latitude").press("Enter");
   await drop.getByRole("button", { name: "Use these 58 days from 2025-12-01" }).click();
   await drop.getByText("Now: two-weeks-on.csv").waitFor();
 

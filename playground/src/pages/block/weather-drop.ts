@@ -15,11 +15,14 @@ export class WeatherDrop extends FileDrop {
     current: { type: String },
     own: { type: Boolean },
     place: { state: true },
+    noLatitude: { state: true },
   };
   /** Name of the weather in use. */
   declare current: string;
   declare own: boolean;
+  /** Latitude is NaN until the file or the reader has said it: a wrong half of the earth turns the seasons round. */
   declare place: { readonly latitudeDeg: number; readonly elevationM: number };
+  declare noLatitude: boolean;
 
   static override styles = fileDropStyles;
 
@@ -27,12 +30,13 @@ export class WeatherDrop extends FileDrop {
     super();
     this.current = "";
     this.own = false;
-    this.place = { latitudeDeg: -33, elevationM: 100 };
+    this.place = { latitudeDeg: Number.NaN, elevationM: 100 };
+    this.noLatitude = false;
   }
 
   override render(): TemplateResult {
     const w = dataWords();
-    return html`<h2>${w.heading}</h2><p>${w.now(this.current)} ${this.own ? html`<button type="button" @click=${() => this.#use(undefined)}>${w.back}</button>` : nothing}</p>
+    return html`<h2>${w.heading}</h2><p>${w.now(this.own ? this.current : w.demo)} ${this.own ? html`<button type="button" @click=${() => this.#use(undefined)}>${w.back}</button>` : nothing}</p>
       ${this.dropPlace(w.drop, w.full)}`;
   }
 
@@ -47,7 +51,8 @@ export class WeatherDrop extends FileDrop {
     const number = (key: "latitudeDeg" | "elevationM", label: string, limits: readonly [number, number]) =>
       html`<rl-number-field named .label=${label} .value=${this.place[key]} .limits=${limits} @number-changed=${(e: CustomEvent<number>) => (this.place = { ...this.place, [key]: e.detail })}></rl-number-field>`;
     return html`<div class="offer">${number("latitudeDeg", w.latitude, [-66, 66])}${number("elevationM", w.elevation, [-430, 5000])}
-      <button type="button" class="strong" @click=${() => void this.#accept(weather)}>${w.use(days.count, weather.startDate)}</button></div>`;
+      <button type="button" class="strong" @click=${() => void this.#accept(weather)}>${w.use(days.count, weather.startDate)}</button></div>
+      <p role="status" class="failed">${this.noLatitude && Number.isNaN(this.place.latitudeDeg) ? w.noLatitude : nothing}</p>`;
   }
 
   protected override understoodNow({ report }: ReadFile): void {
@@ -59,6 +64,8 @@ export class WeatherDrop extends FileDrop {
   }
 
   async #accept(weather: DailyWeather): Promise<void> {
+    this.noLatitude = Number.isNaN(this.place.latitudeDeg);
+    if (this.noLatitude) return;
     const { formatDailyWeather } = await import("rootledger/weather");
     this.#use({
       name: this.fileName,

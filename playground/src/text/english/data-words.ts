@@ -23,6 +23,8 @@ export const dataWords = {
   faults: "This file cannot be used",
   asks: "The file leaves this open:",
   name: "Place",
+  demo: "Valle Almagra (invented)",
+  noLatitude: "Type the latitude of the place first: the sun and the trees' seasons go by it.",
   latitude: "Latitude, degrees, south negative",
   elevation: "Height above the sea, m",
   use: (days: number, from: string): string => `Use these ${whole(days)} days from ${from}`,

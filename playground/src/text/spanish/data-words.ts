@@ -22,6 +22,8 @@ export const dataWords: DataWords = {
   faults: "Este archivo no se puede usar",
   asks: "El archivo deja abierto:",
   name: "Lugar",
+  demo: "Valle Almagra (inventado)",
+  noLatitude: "Escriba antes la latitud del lugar: por ella van el sol y las épocas de los árboles.",
   latitude: "Latitud, grados, sur negativa",
   elevation: "Altura sobre el mar, m",
   use: (days, from) => `Usar estos ${whole(days)} días desde ${from}`,
