@@ -33,6 +33,14 @@ test("the sheet says litres, hours and starts, three readings that would prove i
   expect(troubles).toEqual([]);
 });
 
+test("a Spanish sheet names tree and weather of the example in Spanish", async () => {
+  const { page } = await playground.newPage();
+  await openPage(page, playground.url, "sheet", "&shown=1&lang=es");
+  const article = page.locator("rl-sheet-page article");
+  await expect.poll(() => article.textContent()).toMatch(/Árbol: palto o aguacate\..*Valle Almagra \(inventado\)/s);
+  expect(await article.textContent()).not.toMatch(/avocado|invented/);
+});
+
 test.each([
   ["en", /No run of this programme falls into the two weeks/],
   ["es", /Ningún riego de este programa cae en las dos semanas/],

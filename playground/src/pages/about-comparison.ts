@@ -3,10 +3,10 @@ import { amount } from "../text/number-format.js";
 import { words } from "../text/words.js";
 import type { Answer } from "../worker/protocol.js";
 
-/** What a reader must know to judge the pictures: remark, notes, defaults with their sources, version. */
+/** What a reader must know to judge the pictures: whose numbers they are, notes, defaults with their sources, version. */
 export function aboutComparison({ result, tookMs }: Answer): TemplateResult {
   return html`<section class="about small">
-    <p lang="en">${result.remark}</p>
+    <p>${words.about.example}</p>
     <p>${words.about.never} ${words.section.smoothed} ${words.tree.sectionIsMean}</p>
     ${[...new Set(result.arms.flatMap((arm) => arm.result.notes))].map((note) => html`<p>${words.about.note} <span lang="en">${note}.</span></p>`)}
     <p>${words.about.computedHere(result.version, tookMs / 1000)}</p>

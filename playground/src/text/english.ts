@@ -218,6 +218,7 @@ export const english = {
   draws,
   table: "The numbers",
   about: {
+    example: "Valley, block and weather of the example are invented; what you change or bring is yours.",
     note: "The model notes:",
     never: "It counts water and hours. It does not predict yield or money, and it does not replace a spade.",
     defaults: "Values used where nothing was given",

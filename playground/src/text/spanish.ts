@@ -223,6 +223,7 @@ export const spanish: Words = {
   draws,
   table: "Los números",
   about: {
+    example: "El valle, el bloque y el clima del ejemplo son inventados; lo que usted cambia o trae es suyo.",
     note: "El modelo anota (en inglés):",
     never: "Cuenta agua y horas. No predice cosecha ni dinero, y no sustituye a la pala.",
     defaults: "Valores usados donde no se dio ninguno; las fuentes, en inglés",

@@ -4,10 +4,13 @@ import type { Sheet } from "rootledger/advise";
 import { type SheetFormat, type SheetText, sheetEnglish, sheetSpanish, sheetText } from "rootledger/words";
 import "../../fields/choice-field.js";
 import { keepSheet, keptSheets } from "../../state/kept-sheets.js";
+import { ownWeatherFile } from "../../state/own-weather.js";
 import { scenarioFileOf } from "../../state/scenario-file.js";
-import type { Scene } from "../../state/scene.js";
+import type { CropName, Scene } from "../../state/scene.js";
+import { dataWords } from "../../text/data-words.js";
 import { amount, dayLabel } from "../../text/number-format.js";
 import { sheetPageWords } from "../../text/sheet-page-words.js";
+import { toolsWords } from "../../text/tools-words.js";
 import { unitsChosen } from "../../text/units-shown.js";
 import { words } from "../../text/words.js";
 import { SheetMaker } from "../../worker/sheet-maker.js";
@@ -150,7 +153,14 @@ export class SheetPage extends LitElement {
 
   #text(sheet: Sheet): SheetText {
     const spanish = this.scene.language === "es";
-    return sheetText(sheet, spanish ? sheetSpanish : sheetEnglish, formatOf(spanish));
+    const { crops } = toolsWords();
+    // The example's own names are in English; names that came with a file stay as they are.
+    const named = {
+      ...sheet,
+      treeName: sheet.treeName in crops ? crops[sheet.treeName as CropName] : sheet.treeName,
+      weather: { ...sheet.weather, name: ownWeatherFile in this.files ? sheet.weather.name : dataWords().demo },
+    };
+    return sheetText(named, spanish ? sheetSpanish : sheetEnglish, formatOf(spanish));
   }
 
   #soil(i: number): string {
