@@ -77,7 +77,7 @@ describe("questions and faults", () => {
       "--csv",
     ]);
     expect([code, stdout]).toEqual([1, ""]);
-    expect(stderr).toMatch(/Which stands first\?/);
+    expect(stderr).toMatch(/Which\s+stands\s+first\?/);
     expect(stderr).toMatch(/--answer date-order=dmy {3}day first: 02\/06\/24 is 2024-06-02/);
   });
 
