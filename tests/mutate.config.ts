@@ -8,7 +8,7 @@ const library = `${root}packages/rootledger/src`;
 /** Tests that hold each part, without those that would take minutes and judge no single line. */
 const tests: Readonly<Record<string, readonly string[]>> = {
   ground: [
-    "unit/ground/{curve-parameters,material,measured-curve,profile,structure,tabulated,water-translator}.test.ts",
+    "unit/ground/{by-hand,curve-parameters,material,measured-curve,profile,structure,tabulated,water-translator}.test.ts",
     "laws/ground/{curves,infiltration}.test.ts",
     "published/{available,evaporable,infiltration,published,soil}*.test.ts",
   ],

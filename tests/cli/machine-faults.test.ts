@@ -4,21 +4,14 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { dataText, demoJson } from "../support/demo-files.js";
+import { dataText, demoJson, oneDayComparison } from "../support/demo-files.js";
 
 const folder = mkdtempSync(join(tmpdir(), "machine-faults-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 const inFolder = (name: string): string => join(folder, name);
 const built = fileURLToPath(new URL("../../packages/cli/dist/main.js", import.meta.url));
 
-const demo = demoJson("comparison");
-const short = {
-  ...demo,
-  season: { startDate: "2025-12-01", days: 1 },
-  soils: demo.soils.slice(1, 2),
-  programmes: demo.programmes.slice(1, 3),
-  start: { kind: "same-state", tensionKPa: 10 },
-};
+const short = oneDayComparison();
 writeFileSync(inFolder("weather.csv"), dataText("demo/weather.csv"));
 writeFileSync(inFolder("comparison.json"), JSON.stringify(short));
 

@@ -8,7 +8,7 @@ import { promisify } from "node:util";
 import { main, nodeDisk } from "@rootledger/cli";
 import { parquetMetadata, parquetReadObjects } from "hyparquet";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { dataText, demoJson } from "../support/demo-files.js";
+import { dataText, oneDayComparison } from "../support/demo-files.js";
 import { memoryIo } from "../support/memory-io.js";
 
 const folder = mkdtempSync(join(tmpdir(), "shards-"));
@@ -17,14 +17,7 @@ const inFolder = (name: string): string => join(folder, name);
 const built = fileURLToPath(new URL("../../packages/cli/dist/main.js", import.meta.url));
 const bytes = (...names: string[]): Buffer => readFileSync(join(folder, ...names));
 
-const demo = demoJson("comparison");
-const short = {
-  ...demo,
-  season: { startDate: "2025-12-01", days: 1 },
-  soils: demo.soils.slice(1, 2),
-  programmes: demo.programmes.slice(1, 3),
-  start: { kind: "same-state", tensionKPa: 10 },
-};
+const short = oneDayComparison();
 writeFileSync(inFolder("weather.csv"), dataText("demo/weather.csv"));
 writeFileSync(inFolder("comparison.json"), JSON.stringify(short));
 const ensemble = ["ensemble", inFolder("comparison.json"), "--seed", "shards"];

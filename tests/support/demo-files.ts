@@ -18,3 +18,15 @@ export interface Editable {
 /** A fresh copy of a demo file's JSON, to be spoiled. */
 export const demoJson = (name: "scenario" | "comparison" | "young-trees"): Editable =>
   JSON.parse(dataText(`demo/${name}.json`));
+
+/** Two programmes of the demo on its sand for one day: the least that an ensemble can be asked of. */
+export function oneDayComparison(): Editable {
+  const demo = demoJson("comparison");
+  return {
+    ...demo,
+    season: { startDate: "2025-12-01", days: 1 },
+    soils: demo.soils.slice(1, 2),
+    programmes: demo.programmes.slice(1, 3),
+    start: { kind: "same-state", tensionKPa: 10 },
+  };
+}

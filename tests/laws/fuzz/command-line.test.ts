@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { main, nodeDisk } from "@rootledger/cli";
 import fc from "fast-check";
 import { afterAll, describe, expect, test } from "vitest";
-import { dataPath, dataText, demoJson } from "../../support/demo-files.js";
+import { dataPath, dataText, oneDayComparison } from "../../support/demo-files.js";
 import { memoryIo } from "../../support/memory-io.js";
 import { damagedText } from "./mutated-json.js";
 
@@ -51,14 +51,7 @@ describe("a file that was damaged is read or refused by the command line, exit c
 });
 
 test("files of shards that were damaged are refused, whichever and wherever", async () => {
-  const demo = demoJson("comparison");
-  const comparison = {
-    ...demo,
-    season: { startDate: "2025-12-01", days: 1 },
-    soils: demo.soils.slice(1, 2),
-    programmes: demo.programmes.slice(1, 3),
-    start: { kind: "same-state", tensionKPa: 10 },
-  };
+  const comparison = oneDayComparison();
   writeFileSync(join(folder, "comparison.json"), JSON.stringify(comparison));
   writeFileSync(join(folder, "weather.csv"), dataText("demo/weather.csv"));
   const shards = join(folder, "shards");
