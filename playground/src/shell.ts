@@ -22,6 +22,7 @@ import { plansOf } from "./state/programme-plan.js";
 import { treeFlowLPerH } from "./state/same-litres.js";
 import { type PageName, pageNames, type Scene, spanDays } from "./state/scene.js";
 import { Store } from "./state/store.js";
+import { weatherField } from "./state/weather-field.js";
 import { type Language, languages, locale } from "./text/locale.js";
 import { unitsChosen } from "./text/units-shown.js";
 import { fetchLanguage, languageIsHere, setLanguage, words } from "./text/words.js";
@@ -48,7 +49,10 @@ export class Shell extends LitElement {
     }),
     language: keptLanguage(),
   };
-  readonly #store = new Store(this.#initial, fieldsOf(this.#initial, this.#demo.season.days));
+  readonly #store = new Store(this.#initial, [
+    ...fieldsOf(this.#initial, this.#demo.season.days),
+    weatherField(this.#initial, this.#weather),
+  ]);
   readonly #model = new Model(startWorker);
   readonly #check = new OwnWorker<"check", CheckSubject>(startWorker, "check");
   /** About the tree and comparison of its subject. */
@@ -135,7 +139,7 @@ export class Shell extends LitElement {
     }
     switch (page) {
       case "block":
-        return html`<rl-block-page .file=${this.#base(scene)} .ownWeather=${this.#weather !== undefined} @weather-changed=${() => location.reload()} .scene=${scene} .plans=${plansOf(scene, this.#base(scene))}>${this.#status(scene)}</rl-block-page>`;
+        return html`<rl-block-page .file=${this.#base(scene)} .ownWeather=${this.#weather !== undefined} @weather-changed=${() => this.#store.reloadWithout("weather")} .scene=${scene} .plans=${plansOf(scene, this.#base(scene))}>${this.#status(scene)}</rl-block-page>`;
       case "sheet":
         return html`<rl-sheet-page .scene=${scene} .compared=${this.#file()} .files=${this.#files} .startDate=${this.#demo.season.startDate}>${this.#status(scene)}</rl-sheet-page>`;
       case "class":

@@ -1,6 +1,7 @@
 import axe from "axe-core";
 import type { Page } from "playwright";
 import type { EnsembleResult } from "rootledger/chance";
+import type { ComparisonResult } from "rootledger/compare";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { openCompare, sentence, settled } from "./compare-page.js";
 import { type Opened, openPlayground } from "./open-playground.js";
@@ -95,6 +96,29 @@ test("draws run in helpers beside the page, fill the strip as they come, can be 
   await expect.poll(held).toHaveLength(4);
   for (const text of await held()) expect(text).toMatch(new RegExp(`: in \\d+ of ${result.finished} draws$`));
   expect((await held()).find((text) => text.startsWith("Same water"))).toContain(`in ${result.finished} of`);
+  // What the one run calls clear and the draws do not is no longer claimed, in sentences as in the strip.
+  const claimed = await page.evaluate(() => {
+    const compare = document.querySelector("rl-shell")?.shadowRoot?.querySelector("rl-compare-page") as unknown as {
+      season: { result: ComparisonResult };
+    };
+    return compare.season.result.differences;
+  });
+  const told = ["thirsty", "airless", "transpiration", "below-roots", "evaporation"];
+  const withdrawn = claimed.filter(
+    (d) =>
+      told.includes(d.measureId) &&
+      d.tree === "mean" &&
+      d.verdict !== "no clear difference" &&
+      result.differences.some(
+        ({ measureId, soil, tree, from, to, verdict }) =>
+          [measureId, soil, tree, from, to].join() === [d.measureId, d.soil, d.tree, d.from, d.to].join() &&
+          verdict !== d.verdict,
+      ),
+  );
+  expect(withdrawn.length).toBeGreaterThan(0);
+  await expect
+    .poll(() => page.locator("rl-verdict-list li", { hasText: "the draws do not agree" }).count())
+    .toBe(withdrawn.length);
   const pair = result.differences.find((d) => d.measureId === "below-roots")!;
   const rows = figures(page).first().locator("rl-number-table").first();
   await rows.locator("summary").click();

@@ -56,8 +56,21 @@ test("a weather file is shown as it was understood before it is used, kept over 
   await page.reload();
   await settled(page);
   expect(await rain()).toBe("2024-07-01 20");
+  await expect.poll(() => page.locator("rl-model-status .failed").count()).toBe(0);
+  // A link says under which weather it was made; a device without it says so, and draws its own.
+  const colleague = await playground.newPage();
+  await openPage(
+    colleague.page,
+    playground.url,
+    "compare",
+    new URL(page.url()).hash.replace(/^#v=1(&page=compare)?/, ""),
+  );
+  await expect
+    .poll(() => colleague.page.locator("rl-model-status .failed").textContent())
+    .toMatch(/made under other weather, “farm\.csv 2024-07-01 20 d”, which is not on this device/);
   await page.getByRole("link", { name: "Block" }).click();
   await drop.getByRole("button", { name: "Back to the demo's weather" }).click();
+  await expect.poll(() => new URL(page.url()).hash).not.toMatch(/weather=/);
   await drop.getByText("Now: Valle Almagra").waitFor();
   expect(troubles).toEqual([]);
 });

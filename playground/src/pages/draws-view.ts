@@ -1,4 +1,4 @@
-import type { ComparisonResult } from "rootledger/compare";
+import type { ComparisonResult, Difference } from "rootledger/compare";
 import type { StripRow } from "../charts/strip-row.js";
 import type { OwnWorkState } from "../worker/own-worker.js";
 import type { DrawsAnswer } from "../worker/protocol.js";
@@ -13,6 +13,16 @@ export interface DrawsView {
 
 /** Measures of the strip; roots first, then water. */
 const stripMeasures = ["thirsty", "airless", "transpiration", "below-roots", "evaporation"];
+
+/** Nine draws of ten of a measure that the one run calls clear and the draws do not; undefined where they agree or are not there. */
+export function unsureBand(
+  difference: Pick<Difference, "measureId" | "verdict">,
+  rows: readonly StripRow[],
+): StripRow["band"] {
+  if (difference.verdict === "no clear difference") return undefined;
+  const row = rows.find(({ measureId }) => measureId === difference.measureId);
+  return row?.verdict === difference.verdict ? undefined : row?.band;
+}
 
 /** The strip's rows of one pair: over the draws where there are any of this comparison, else the one run that is drawn. */
 export function stripRows(

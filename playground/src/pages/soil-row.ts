@@ -136,7 +136,7 @@ export class SoilRow extends LitElement {
     };
     return html`
       ${this.#header(name)}
-      <rl-verdict-brief class=${dimmed} .result=${result} .soil=${soil} .tree=${scene.tree} .letters=${letters}></rl-verdict-brief>
+      <rl-verdict-brief class=${dimmed} .result=${result} .draws=${this.draws} .soil=${soil} .tree=${scene.tree} .letters=${letters}></rl-verdict-brief>
       <div class="with-rail">
         <div>
           ${sectionFigure(row)}${storageFigure(row)}${hoursFigure(row)}
@@ -148,7 +148,7 @@ export class SoilRow extends LitElement {
         <div class="rail ${dimmed}">
           <h3>${words.ledger.heading(name)}</h3>
           <rl-season-ledger .views=${season}></rl-season-ledger>
-          <rl-verdict-list .result=${result} .soil=${soil} .tree=${scene.tree} .letters=${letters}></rl-verdict-list>
+          <rl-verdict-list .result=${result} .draws=${this.draws} .soil=${soil} .tree=${scene.tree} .letters=${letters}></rl-verdict-list>
         </div>
       </div>
     `;

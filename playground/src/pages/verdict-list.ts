@@ -1,6 +1,7 @@
 import { css, html, LitElement, nothing, type TemplateResult } from "lit";
 import type { ComparisonResult, Difference } from "rootledger/compare";
 import { words } from "../text/words.js";
+import { type DrawsView, stripRows, unsureBand } from "./draws-view.js";
 import { neighboursOf } from "./neighbours.js";
 
 /** Measures told one by one; the order is that of the picture: roots first, then water. */
@@ -10,11 +11,13 @@ const told = ["thirsty", "airless", "transpiration", "below-roots", "evaporation
 export class VerdictList extends LitElement {
   static override properties = {
     result: { attribute: false },
+    draws: { attribute: false },
     soil: { type: String },
     tree: { type: String },
     letters: { attribute: false },
   };
   declare result: ComparisonResult | undefined;
+  declare draws: DrawsView;
   declare soil: string;
   declare tree: string;
   declare letters: readonly string[];
@@ -60,10 +63,16 @@ export class VerdictList extends LitElement {
       (d) => d.soil === this.soil && d.tree === this.tree && d.from === from && d.to === to,
     );
     const shown = told.flatMap((id) => all.filter((d) => d.measureId === id));
-    const clear = shown.filter((d) => d.verdict !== "no clear difference");
+    const rows = stripRows(this.result!, this.draws, { soil: this.soil, tree: this.tree, from, to });
+    const unsure = shown.flatMap((d) => {
+      const band = unsureBand(d, rows);
+      return band === undefined ? [] : [{ d, band }];
+    });
+    const clear = shown.filter((d) => d.verdict !== "no clear difference" && unsure.every((one) => one.d !== d));
     const unclear = shown.filter((d) => d.verdict === "no clear difference");
     return html`<ul>
       ${clear.map((d) => html`<li>${clearSentence(d)}</li>`)}
+      ${unsure.map(({ d, band }) => html`<li class="unclear">${words.verdict.unsure(d.measureId, d.unit, d.difference, band)}</li>`)}
       ${unclear.map((d) => html`<li class="unclear" title=${words.verdict.floorReason(d)}>${words.verdict.unclear(d.measureId, d.unit, d.difference, d.floor)}</li>`)}
     </ul>`;
   }

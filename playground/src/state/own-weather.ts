@@ -15,6 +15,10 @@ export const ownWeatherFile = "own-weather.csv";
 
 const key = "rootledger.weather";
 
+/** Names a record in a link: name, first day and days. @example weatherMark(weather) // "farm.csv 2024-07-01 20 d" */
+export const weatherMark = ({ name, startDate, days }: OwnWeather): string =>
+  `${name.slice(0, 20)} ${startDate} ${days} d`;
+
 /** The record kept on this device; undefined where there is none or storage is forbidden. */
 export function keptWeather(): OwnWeather | undefined {
   try {

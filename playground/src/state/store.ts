@@ -50,6 +50,15 @@ export class Store extends EventTarget {
     return link === "" ? "" : `#${link}`;
   }
 
+  /** Loads the page anew at the same scene, with one key of the link left out. */
+  reloadWithout(key: string): void {
+    clearTimeout(this.#timer);
+    const parts = new URLSearchParams(this.linkTo(this.scene).replace(/^#/, ""));
+    parts.delete(key);
+    history.replaceState(null, "", `${location.pathname}${location.search}${parts.size > 0 ? `#${parts}` : ""}`);
+    location.reload();
+  }
+
   forgetFaults(): void {
     this.faults = [];
     this.dispatchEvent(new Event("scene-changed"));

@@ -155,6 +155,13 @@ export const english = {
     floorReason: ({ floorReason }: Pick<Difference, "floorBasis" | "floorReason">): string => floorReason,
     unclear: (id: string, unit: string, difference: number, floor: number): string =>
       `${measures[id] ?? id}: no clear difference (${signedAmount(measured(difference, unit))} ${unitName(unit)}, floor ${valueText(floor, unit)}).`,
+    unsure: (
+      id: string,
+      unit: string,
+      difference: number,
+      band: { readonly low: number; readonly high: number },
+    ): string =>
+      `${measures[id] ?? id}: ${signedAmount(measured(difference, unit))} ${unitName(unit)} in the one run, but the draws do not agree: ${signedAmount(measured(band.low, unit))} to ${signedAmount(measured(band.high, unit))} in nine of ten.`,
     brief: (
       from: string,
       to: string,
@@ -204,7 +211,9 @@ export const english = {
     linkFault: (key: string, received: string, rule: string | undefined): string =>
       rule === undefined
         ? `“${key}” is not a setting of this page.`
-        : `“${key}” was “${received}”; it must be ${rule}.`,
+        : rule === "weather"
+          ? `It was made under other weather, “${received}”, which is not on this device: litres and hours differ from what its sender saw. Ask for the file and open it on Block.`
+          : `“${key}” was “${received}”; it must be ${rule}.`,
     dismiss: "Close",
   },
   tools: {

@@ -145,6 +145,8 @@ export const spanish: Words = {
     floorReason: ({ floorBasis }) => floorBases[floorBasis],
     unclear: (id, unit, difference, floor) =>
       `${measures[id] ?? id}: sin diferencia clara (${signedAmount(measured(difference, unit))} ${unitName(unit)}, margen ${valueText(floor, unit)}).`,
+    unsure: (id, unit, difference, band) =>
+      `${measures[id] ?? id}: ${signedAmount(measured(difference, unit))} ${unitName(unit)} en el cálculo único, pero los sorteos no concuerdan: de ${signedAmount(measured(band.low, unit))} a ${signedAmount(measured(band.high, unit))} en nueve de diez.`,
     brief: (from, to, asked, clear) => {
       const what = asked.length === 1 ? ` (${questions[asked[0]!]})` : "";
       const items = clear.map(
@@ -209,7 +211,9 @@ export const spanish: Words = {
     linkFault: (key, received, rule) =>
       rule === undefined
         ? `«${key}» no es un ajuste de esta página.`
-        : `«${key}» era «${received}»; debe ser ${ruleText(rule)}.`,
+        : rule === "weather"
+          ? `Se hizo con otro clima, «${received}», que no está en este aparato: los litros y las horas no son los que vio quien lo envió. Pida el archivo y ábralo en Bloque.`
+          : `«${key}» era «${received}»; debe ser ${ruleText(rule)}.`,
     dismiss: "Cerrar",
   },
   tools: {
